@@ -1,0 +1,98 @@
+namespace Offcuts.Domain;
+
+/// <summary>A board, an offcut or a sheet that the shop owns, or several exactly alike.</summary>
+public sealed record Board
+{
+    /// <summary>The short id that a person writes on the end grain, for instance <c>K7M</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Solid wood or sheet goods.</summary>
+    public BoardKind Kind { get; init; } = BoardKind.Solid;
+
+    /// <summary>The species (for sheets: the material) by its id in the species list, for instance <c>black-walnut</c>.</summary>
+    public required string Species { get; init; }
+
+    /// <summary>Thickness, width and length as measured.</summary>
+    public required Dimensions Size { get; init; }
+
+    /// <summary>How many alike; at least 1.</summary>
+    public int Quantity { get; init; } = 1;
+
+    /// <summary>Rough from the saw or already surfaced.</summary>
+    public Surface Surface { get; init; } = Surface.Rough;
+
+    /// <summary>What its faces are good for.</summary>
+    public Appearance Appearance { get; init; } = Appearance.Clear;
+
+    /// <summary>Known defects, as rectangles on the face. Nothing is cut from them.</summary>
+    public IReadOnlyList<Defect> Defects { get; init; } = [];
+
+    /// <summary>Where it lies.</summary>
+    public string? Place { get; init; }
+
+    /// <summary>Where it came from.</summary>
+    public string? Source { get; init; }
+
+    /// <summary>When it was logged.</summary>
+    public required DateTimeOffset LoggedAt { get; init; }
+
+    /// <summary>Anything else worth remembering.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Whether it is free to be cut.</summary>
+    public BoardStatus Status { get; init; } = BoardStatus.Free;
+}
+
+/// <summary>What a board is made as.</summary>
+public enum BoardKind
+{
+    /// <summary>Sawn wood.</summary>
+    Solid,
+
+    /// <summary>Plywood, fibreboard and other sheets: never planed, so its thickness is used as it is.</summary>
+    Sheet,
+}
+
+/// <summary>How far a board has been milled.</summary>
+public enum Surface
+{
+    /// <summary>As it came from the sawmill.</summary>
+    Rough,
+
+    /// <summary>Both faces planed.</summary>
+    Surfaced,
+}
+
+/// <summary>What a face is good for, from the best down: a board serves any part that asks for no better than it has.</summary>
+public enum Appearance
+{
+    /// <summary>Clear show face.</summary>
+    Clear,
+
+    /// <summary>Sound knots.</summary>
+    SoundKnots,
+
+    /// <summary>Paint only.</summary>
+    Paint,
+}
+
+/// <summary>Where a board is in its life.</summary>
+public enum BoardStatus
+{
+    /// <summary>Free to be cut.</summary>
+    Free,
+
+    /// <summary>Promised to a plan.</summary>
+    Reserved,
+
+    /// <summary>Cut up.</summary>
+    Used,
+
+    /// <summary>Thrown out or given away.</summary>
+    Gone,
+}
+
+/// <summary>A place on a board from which no part may be cut.</summary>
+/// <param name="Kind">What it is, in the maker's words: split, knot, nail.</param>
+/// <param name="Area">Where it lies, from the board's left end and lower edge.</param>
+public sealed record Defect(string Kind, Rect Area);

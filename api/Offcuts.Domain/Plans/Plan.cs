@@ -1,0 +1,181 @@
+namespace Offcuts.Domain;
+
+/// <summary>How a design is made: which board each part comes from, what to buy, and how good that is.</summary>
+public sealed record Plan
+{
+    /// <summary>How far the plan is known to be the best.</summary>
+    public required PlanStatus Status { get; init; }
+
+    /// <summary>Every board that is cut, in the order in which to cut them.</summary>
+    public required IReadOnlyList<BoardCut> Boards { get; init; }
+
+    /// <summary>How the strips go together.</summary>
+    public IReadOnlyList<GlueUp> GlueUps { get; init; } = [];
+
+    /// <summary>The wood to buy.</summary>
+    public IReadOnlyList<Purchase> Purchases { get; init; } = [];
+
+    /// <summary>What can be had neither from stock nor from any offer.</summary>
+    public IReadOnlyList<MissingPart> Missing { get; init; } = [];
+
+    /// <summary>What the maker should mind.</summary>
+    public IReadOnlyList<PlanWarning> Warnings { get; init; } = [];
+
+    /// <summary>Money spent on wood.</summary>
+    public required Money WoodCost { get; init; }
+
+    /// <summary>Money spent on what is bought ready made.</summary>
+    public required Money ItemCost { get; init; }
+
+    /// <summary>No plan for the same parts (those not missing) under the same cutting rules spends less on wood than this.</summary>
+    public required Money WoodBound { get; init; }
+
+    /// <summary>Worth of the shop's own boards that the plan cuts up.</summary>
+    public required Money WorthConsumed { get; init; }
+
+    /// <summary>Worth of the leftovers that go back to the rack, those of bought boards included.</summary>
+    public required Money WorthReturned { get; init; }
+
+    /// <summary>How the plan was found.</summary>
+    public required PlanRun Run { get; init; }
+
+    /// <summary>All money.</summary>
+    public Money TotalCost => WoodCost + ItemCost;
+
+    /// <summary>How far the cost of the wood may be above the best possible: (cost - bound) / cost; 0 when proved or free.</summary>
+    public decimal Gap => WoodCost.MinorUnits == 0 ? 0m : (decimal)(WoodCost - WoodBound).MinorUnits / WoodCost.MinorUnits;
+}
+
+/// <summary>How far a plan is known to be the best.</summary>
+public enum PlanStatus
+{
+    /// <summary>All parts are there and nothing cheaper exists: the bound equals the cost.</summary>
+    Proved,
+
+    /// <summary>All parts are there; something cheaper may exist, by no more than the gap.</summary>
+    Feasible,
+
+    /// <summary>Some parts can be had neither from stock nor from an offer; they are listed as missing.</summary>
+    Incomplete,
+}
+
+/// <summary>How a plan was found: enough to find it again.</summary>
+/// <param name="Seed">Seed of the random choices.</param>
+/// <param name="Budget">Time allowed.</param>
+/// <param name="Elapsed">Time taken.</param>
+/// <param name="FirstPlanAfter">When the first complete plan was there.</param>
+/// <param name="Finished">Whether the search ended by itself, not by the clock or a cancellation; only then does the same seed give the same plan.</param>
+/// <param name="PlannerVersion">Version of the planner.</param>
+public sealed record PlanRun(int Seed, TimeSpan Budget, TimeSpan Elapsed, TimeSpan FirstPlanAfter, bool Finished, string PlannerVersion);
+
+/// <summary>One board and how it is cut.</summary>
+public sealed record BoardCut
+{
+    /// <summary>Number in cutting order, from 1.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>Id of the board in stock; null for a bought one.</summary>
+    public string? BoardId { get; init; }
+
+    /// <summary>Which of several alike (from 1), for a board in stock with a quantity above one, or for the n-th bought piece of an offer.</summary>
+    public int Copy { get; init; } = 1;
+
+    /// <summary>Id of the offer that the board is bought from; null for a board in stock.</summary>
+    public string? OfferId { get; init; }
+
+    /// <summary>Solid or sheet.</summary>
+    public required BoardKind Kind { get; init; }
+
+    /// <summary>Species id.</summary>
+    public required string Species { get; init; }
+
+    /// <summary>Rough or surfaced.</summary>
+    public required Surface Surface { get; init; }
+
+    /// <summary>Size before cutting.</summary>
+    public required Dimensions Size { get; init; }
+
+    /// <summary>Defects to keep clear of.</summary>
+    public IReadOnlyList<Defect> Defects { get; init; } = [];
+
+    /// <summary>Which way the first cuts go.</summary>
+    public required FirstCut FirstCut { get; init; }
+
+    /// <summary>All pieces that the board falls into, waste included. Together with the saw cuts they cover the board exactly.</summary>
+    public required IReadOnlyList<Piece> Pieces { get; init; }
+
+    /// <summary>The saw cuts in order.</summary>
+    public required IReadOnlyList<SawCut> Cuts { get; init; }
+}
+
+/// <summary>Which way a board is cut first.</summary>
+public enum FirstCut
+{
+    /// <summary>Crosscut to sections first, then rip.</summary>
+    Crosscut,
+
+    /// <summary>Rip to strips first, then crosscut.</summary>
+    Rip,
+}
+
+/// <summary>One saw cut: the wood that it turns to dust.</summary>
+/// <param name="Order">Order from 1.</param>
+/// <param name="Direction">Across or along the board.</param>
+/// <param name="Kerf">Where the blade runs, as wide as the kerf; narrower only where it runs out at the board's edge.</param>
+public sealed record SawCut(int Order, FirstCut Direction, Rect Kerf);
+
+/// <summary>A piece that a board falls into: exactly one of the four kinds below.</summary>
+/// <param name="At">Where it lies on the board, and its rough size.</param>
+public abstract record Piece(Rect At);
+
+/// <summary>A blank for a part.</summary>
+/// <param name="At">Where it lies, and its rough size.</param>
+/// <param name="Part">Name of the part.</param>
+/// <param name="Copy">Which of the part's pieces, from 1.</param>
+/// <param name="Turned">Whether the part's length lies across the board.</param>
+public sealed record PartPiece(Rect At, string Part, int Copy, bool Turned) : Piece(At);
+
+/// <summary>A strip for an edge-glued panel.</summary>
+/// <param name="At">Where it lies, and its rough size.</param>
+/// <param name="Panel">Name of the panel.</param>
+/// <param name="Copy">Which of the panels of that name, from 1.</param>
+/// <param name="SubPanel">Which sub-panel of it, from 1.</param>
+/// <param name="Order">Which strip of the sub-panel, from 1.</param>
+/// <param name="NetWidth">Width that it is counted for after jointing.</param>
+public sealed record StripPiece(Rect At, string Panel, int Copy, int SubPanel, int Order, Length NetWidth) : Piece(At);
+
+/// <summary>A leftover that goes back to the rack.</summary>
+/// <param name="At">Where it lies, and its size.</param>
+public sealed record LeftoverPiece(Rect At) : Piece(At);
+
+/// <summary>An end or edging too small to keep.</summary>
+/// <param name="At">Where it lies, and its size.</param>
+public sealed record WastePiece(Rect At) : Piece(At);
+
+/// <summary>One edge-glued panel and the sub-panels it is made from.</summary>
+/// <param name="Panel">Name of the panel.</param>
+/// <param name="Copy">Which of the panels of that name, from 1.</param>
+/// <param name="Species">The species of all its strips.</param>
+/// <param name="SubPanels">Its sub-panels, each surfaced before the last seams are made; a single one if the planer takes the whole.</param>
+public sealed record GlueUp(string Panel, int Copy, string Species, IReadOnlyList<SubPanel> SubPanels);
+
+/// <summary>Strips that are glued together before surfacing.</summary>
+/// <param name="Number">Number in the panel, from 1.</param>
+/// <param name="NeededWidth">Width that the jointed strips must reach together.</param>
+/// <param name="Strips">The strips in order: on which board (its number in the plan) and how wide each counts.</param>
+public sealed record SubPanel(int Number, Length NeededWidth, IReadOnlyList<StripPlace> Strips);
+
+/// <summary>Where a strip of a sub-panel comes from.</summary>
+/// <param name="Order">Order in the sub-panel, from 1.</param>
+/// <param name="BoardNumber">Number of the board in the plan.</param>
+/// <param name="NetWidth">Width that it is counted for after jointing.</param>
+public sealed record StripPlace(int Order, int BoardNumber, Length NetWidth);
+
+/// <summary>Wood to buy.</summary>
+/// <param name="Offer">The offer and the size of the piece.</param>
+/// <param name="Count">How many of that size.</param>
+public sealed record Purchase(OfferSize Offer, int Count)
+{
+    /// <summary>Price of all of them.</summary>
+    public Money Cost => Offer.Price * Count;
+}

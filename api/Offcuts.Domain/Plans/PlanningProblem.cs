@@ -1,0 +1,44 @@
+namespace Offcuts.Domain;
+
+/// <summary>Everything that a plan is made from. The planner and the auditor see nothing else.</summary>
+public sealed record PlanningProblem
+{
+    /// <summary>The boards that may be cut: only free ones.</summary>
+    public required IReadOnlyList<Board> Stock { get; init; }
+
+    /// <summary>What can be bought.</summary>
+    public IReadOnlyList<Offer> Offers { get; init; } = [];
+
+    /// <summary>What is to be built; every part and panel names concrete species ids (see <see cref="DesignResolver"/>).</summary>
+    public required Design Design { get; init; }
+
+    /// <summary>How the shop works.</summary>
+    public required Shop Shop { get; init; }
+
+    /// <summary>What wood is worth to the shop.</summary>
+    public WorthRates Rates { get; init; } = WorthRates.Default;
+
+    /// <summary>The day on which the plan is made, for the age of boards.</summary>
+    public DateOnly Today { get; init; }
+}
+
+/// <summary>What a board foot is worth, before the size of the piece is taken into account.</summary>
+/// <param name="Otherwise">Minor units a board foot for species that have no rate of their own.</param>
+/// <param name="PerBoardFoot">Minor units a board foot by species id.</param>
+public sealed record WorthRates(Money Otherwise, IReadOnlyDictionary<string, Money> PerBoardFoot)
+{
+    /// <summary>6.00 a board foot for everything.</summary>
+    public static WorthRates Default { get; } = new(new Money(600), new Dictionary<string, Money>());
+
+    /// <summary>The rate of a species.</summary>
+    public Money Of(string species) => PerBoardFoot.TryGetValue(species, out var rate) ? rate : Otherwise;
+}
+
+/// <summary>How long and how the planner searches.</summary>
+/// <param name="Budget">Time after which the best plan so far is returned.</param>
+/// <param name="Seed">Seed of every random choice.</param>
+public sealed record PlanLimits(TimeSpan Budget, int Seed = 1)
+{
+    /// <summary>Five seconds, seed 1.</summary>
+    public static PlanLimits Default { get; } = new(TimeSpan.FromSeconds(5));
+}

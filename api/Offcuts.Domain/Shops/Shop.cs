@@ -1,0 +1,78 @@
+namespace Offcuts.Domain;
+
+/// <summary>How one shop works: its unit, its machines and what milling takes. Every value has a default that the user may change.</summary>
+public sealed record Shop
+{
+    /// <summary>The unit in which sizes are shown.</summary>
+    public DisplayUnit Unit { get; init; } = DisplayUnit.Inch;
+
+    /// <summary>The currency's ISO 4217 code.</summary>
+    public string Currency { get; init; } = "USD";
+
+    /// <summary>Width of the saw's cut. Default 1/8 in, a full-kerf table saw blade (common practice).</summary>
+    public Length Kerf { get; init; } = Length.FromInches(0, 1, 8);
+
+    /// <summary>
+    /// What rough stock loses on the way to a finished part. Defaults: 1/2 in of length and 1/4 in of width (a published
+    /// furniture textbook), 3/16 in of thickness for two faces (NHLA rough to surfaced sizes up to 6/4).
+    /// </summary>
+    public Allowances Rough { get; init; } = new(Length.FromInches(0, 1, 2), Length.FromInches(0, 1, 4), Length.FromInches(0, 3, 16));
+
+    /// <summary>
+    /// What surfaced stock loses. Defaults: 1/2 in of length, 1/8 in of width; 1/16 in of thickness, but nothing where the
+    /// board already has the part's thickness (common practice).
+    /// </summary>
+    public Allowances Surfaced { get; init; } = new(Length.FromInches(0, 1, 2), Length.FromInches(0, 1, 8), Length.FromInches(0, 1, 16));
+
+    /// <summary>What a part cut from a sheet loses in length and width. Default none: sheets are cut to size. The thickness is never changed.</summary>
+    public Allowances Sheet { get; init; } = new(Length.Zero, Length.Zero, Length.Zero);
+
+    /// <summary>By how much a panel is glued up wider than finished, trimmed off afterwards. Default 1/4 in (common practice).</summary>
+    public Length PanelOversize { get; init; } = Length.FromInches(0, 1, 4);
+
+    /// <summary>What jointing the last seam between two surfaced sub-panels takes. Default 1/8 in (common practice).</summary>
+    public Length SeamAllowance { get; init; } = Length.FromInches(0, 1, 8);
+
+    /// <summary>The widest piece the planer takes. Default 12 in.</summary>
+    public Length PlanerWidth { get; init; } = Length.FromInches(12);
+
+    /// <summary>The widest rough piece the jointer can flatten. Default 8 in; with a planer sled set it to the planer's width.</summary>
+    public Length JointerWidth { get; init; } = Length.FromInches(8);
+
+    /// <summary>The narrowest strip to glue up, where a panel does not say. Default 1 1/2 in.</summary>
+    public Length NarrowestStrip { get; init; } = Length.FromInches(1, 1, 2);
+
+    /// <summary>The widest strip to glue up, where a panel does not say. Default 6 in (makers disagree: 3 to 8 in).</summary>
+    public Length WidestStrip { get; init; } = Length.FromInches(6);
+
+    /// <summary>The smallest leftover worth keeping. Default 12 x 2 x 1/2 in: no consensus exists, users set their own.</summary>
+    public Dimensions Keep { get; init; } = new(Length.FromInches(0, 1, 2), Length.FromInches(2), Length.FromInches(12));
+
+    /// <summary>The shortest piece that is safe at the planer. Default 12 in; the machine's manual decides.</summary>
+    public Length ShortestAtPlaner { get; init; } = Length.FromInches(12);
+
+    /// <summary>The shortest piece that is safe at the jointer. Default 12 in; the machine's manual decides.</summary>
+    public Length ShortestAtJointer { get; init; } = Length.FromInches(12);
+
+    /// <summary>
+    /// Whether a strip may be cut once more to hold several blanks (three cuts from board to blank instead of two).
+    /// Default yes.
+    /// </summary>
+    public bool Recut { get; init; } = true;
+}
+
+/// <summary>What milling takes away, in total over both ends, edges or faces.</summary>
+/// <param name="Length">Added to the length.</param>
+/// <param name="Width">Added to the width.</param>
+/// <param name="Thickness">Added to the thickness.</param>
+public readonly record struct Allowances(Length Length, Length Width, Length Thickness);
+
+/// <summary>The unit in which a shop reads sizes.</summary>
+public enum DisplayUnit
+{
+    /// <summary>Inches and fractions.</summary>
+    Inch,
+
+    /// <summary>Millimetres.</summary>
+    Millimetre,
+}
