@@ -1,0 +1,40 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Planning.Modelling;
+
+/// <summary>Boards that are alike for the planner: one size in stock (perhaps under several ids) or one size of an offer.</summary>
+internal sealed class BoardType
+{
+    public required int Index { get; init; }
+
+    public required Profile Profile { get; init; }
+
+    /// <summary>The supply that limits how often it can be used: sizes of one offer share one.</summary>
+    public required int Supply { get; init; }
+
+    /// <summary>The clear rectangle that may be cut, on the whole board.</summary>
+    public required Rect Clear { get; init; }
+
+    public required BoardClass Class { get; init; }
+
+    public required Dimensions Size { get; init; }
+
+    /// <summary>Price in minor units; 0 for stock.</summary>
+    public required long Price { get; init; }
+
+    /// <summary>Worth of the whole board in minor units; 0 for a bought one, whose price is its cost.</summary>
+    public required double WorthConsumed { get; init; }
+
+    /// <summary>The boards in stock that it stands for; empty for an offer.</summary>
+    public required IReadOnlyList<Board> Boards { get; init; }
+
+    /// <summary>The offer and size that it stands for; null for stock.</summary>
+    public OfferSize? Offer { get; init; }
+
+    public long Along => Clear.Length.Ticks;
+
+    public long Across => Clear.Width.Ticks;
+}
+
+/// <summary>How often the board types that share a supply can be used in all.</summary>
+internal sealed record Supply(int Index, long Capacity);

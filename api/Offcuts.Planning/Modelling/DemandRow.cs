@@ -1,0 +1,28 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Planning.Modelling;
+
+/// <summary>One thing to be covered: the pieces of a part, or the width of one sub-panel.</summary>
+internal abstract record DemandRow(int Index, string Name, Appearance Appearance, Length Thickness, IReadOnlyList<string> Species)
+{
+    /// <summary>How much is asked: pieces of a part, or ticks of net width.</summary>
+    public abstract long Needed { get; }
+}
+
+/// <summary>A part's pieces.</summary>
+internal sealed record PartRow(
+    int Index, string Name, Appearance Appearance, Length Thickness, IReadOnlyList<string> Species,
+    int Quantity, Length Width, Length Length, bool MayTurn)
+    : DemandRow(Index, Name, Appearance, Thickness, Species)
+{
+    public override long Needed => Quantity;
+}
+
+/// <summary>One sub-panel of one copy of a panel.</summary>
+internal sealed record StripRow(
+    int Index, string Name, Appearance Appearance, Length Thickness, IReadOnlyList<string> Species,
+    int Family, int Copy, int SubPanel, Length Width, Length Length, Length Narrowest, Length Widest)
+    : DemandRow(Index, Name, Appearance, Thickness, Species)
+{
+    public override long Needed => Width.Ticks;
+}

@@ -1,0 +1,38 @@
+namespace Offcuts.Planning.Modelling;
+
+/// <summary>
+/// A cutting pattern of one board type. First cuts divide the board into sections, second cuts divide a section into bands,
+/// third cuts divide a band into blanks. Extents named First run in the direction in which the first cuts follow each other
+/// (along the board when crosscutting first, across it when ripping first), extents named Second in the other.
+/// </summary>
+internal sealed class Pattern
+{
+    public required BoardType Board { get; init; }
+
+    public required bool RipFirst { get; init; }
+
+    public required IReadOnlyList<Section> Sections { get; init; }
+
+    /// <summary>Row and amount (pieces or ticks of net width) for every row that it serves.</summary>
+    public required (int Row, long Amount)[] Cover { get; init; }
+
+    /// <summary>Money in minor units.</summary>
+    public long Money => Board.Price;
+
+    /// <summary>Second objective in minor units: worth consumed less worth returned, plus handling.</summary>
+    public required double Worth { get; init; }
+
+    /// <summary>Patterns with the same key do the same.</summary>
+    public string Key => key ??= $"{Board.Index}:{string.Join(',', Cover.Select(c => $"{c.Row}x{c.Amount}"))}";
+
+    private string? key;
+}
+
+/// <summary>A section of a pattern and the bands in it.</summary>
+internal sealed record Section(long First, IReadOnlyList<Band> Bands);
+
+/// <summary>A band of a section: a run of blanks, or one strip for a panel.</summary>
+internal sealed record Band(long Second, IReadOnlyList<BlankOption> Run, StripCut? Strip);
+
+/// <summary>A strip for a panel row with the net width it counts for; <see cref="Along"/> is its length on the board.</summary>
+internal readonly record struct StripCut(int Row, long Net, long Along);

@@ -1,0 +1,31 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Planning.Modelling;
+
+/// <summary>The problem as the search sees it: rows to cover, board types to cut, supplies that limit them.</summary>
+internal sealed class PlanningModel
+{
+    public required PlanningProblem Problem { get; init; }
+
+    public required IReadOnlyList<DemandRow> Rows { get; init; }
+
+    public required IReadOnlyList<Profile> Profiles { get; init; }
+
+    public required IReadOnlyList<BoardType> Boards { get; init; }
+
+    public required IReadOnlyList<Supply> Supplies { get; init; }
+
+    public long Kerf => Problem.Shop.Kerf.Ticks;
+
+    public bool Recut => Problem.Shop.Recut;
+
+    public SearchWorth Worth => worth ??= new SearchWorth(Problem.Shop.Keep);
+
+    private SearchWorth? worth;
+
+    /// <summary>Minor units that opening one more board counts in the second objective: handling it takes time.</summary>
+    public double HandlingPerBoard => Problem.Rates.Otherwise.MinorUnits / 20.0;
+
+    /// <summary>Minor units that one more cut counts in the second objective.</summary>
+    public double HandlingPerCut => Problem.Rates.Otherwise.MinorUnits / 100.0;
+}

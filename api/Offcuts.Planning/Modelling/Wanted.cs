@@ -1,0 +1,18 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Planning.Modelling;
+
+/// <summary>What is to be made, with the species still open to each part: the design less what is known to be missing.</summary>
+internal sealed record Wanted(IReadOnlyList<WantedPart> Parts, IReadOnlyList<WantedPanel> Panels)
+{
+    /// <summary>Everything in a design.</summary>
+    public static Wanted All(Design design) => new(
+        [.. design.Parts.Select(part => new WantedPart(part, part.Quantity, part.Species))],
+        [.. design.Panels.Select(panel => new WantedPanel(panel, [.. Enumerable.Range(1, panel.Quantity)], panel.Species))]);
+}
+
+/// <summary>So many pieces of a part.</summary>
+internal sealed record WantedPart(Part Part, int Quantity, IReadOnlyList<string> Species);
+
+/// <summary>Some of the copies (numbered from 1) of a panel.</summary>
+internal sealed record WantedPanel(Panel Panel, IReadOnlyList<int> Copies, IReadOnlyList<string> Species);

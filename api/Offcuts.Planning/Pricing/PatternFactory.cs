@@ -1,0 +1,64 @@
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Pricing;
+
+/// <summary>Makes patterns from sections and works out what they cover and what they are worth.</summary>
+internal static class PatternFactory
+{
+    public static Pattern Create(PlanningModel model, BoardType board, bool ripFirst, IReadOnlyList<Section> sections)
+    {
+        var cover = new SortedDictionary<int, long>();
+        foreach (var band in sections.SelectMany(section => section.Bands))
+        {
+            foreach (var blank in band.Run)
+            {
+                cover[blank.Row] = cover.GetValueOrDefault(blank.Row) + 1;
+            }
+
+            if (band.Strip is { } strip)
+            {
+                cover[strip.Row] = cover.GetValueOrDefault(strip.Row) + strip.Net;
+            }
+        }
+
+        return new Pattern
+        {
+            Board = board,
+            RipFirst = ripFirst,
+            Sections = sections,
+            Cover = [.. cover.Select(pair => (pair.Key, pair.Value))],
+            Worth = board.WorthConsumed - Returned(model, board, ripFirst, sections) + Handling(model, sections),
+        };
+    }
+
+    private static double Handling(PlanningModel model, IReadOnlyList<Section> sections) =>
+        model.HandlingPerBoard
+        + (model.HandlingPerCut * sections.Sum(section => 1 + section.Bands.Sum(band => Math.Max(1, band.Run.Count))));
+
+    /// <summary>Worth of the ends and edgings; the small change beside trimmed blanks is left out.</summary>
+    private static double Returned(PlanningModel model, BoardType board, bool ripFirst, IReadOnlyList<Section> sections)
+    {
+        var (first, second) = ripFirst ? (board.Across, board.Along) : (board.Along, board.Across);
+        var rest = first - sections.Sum(section => section.First + model.Kerf);
+        var worth = Piece(rest, second);
+        foreach (var section in sections)
+        {
+            worth += Piece(section.First, second - section.Bands.Sum(band => band.Second + model.Kerf));
+            foreach (var band in section.Bands)
+            {
+                var run = band.Strip is { } strip
+                    ? (ripFirst ? section.First : strip.Along)
+                    : band.Run.Sum(blank => (ripFirst ? blank.Across : blank.Along) + model.Kerf) - model.Kerf;
+                worth += Piece(section.First - run - model.Kerf, band.Second);
+            }
+        }
+
+        return worth;
+
+        double Piece(long firstExtent, long secondExtent)
+        {
+            var (along, across) = ripFirst ? (secondExtent, firstExtent) : (firstExtent, secondExtent);
+            return along <= 0 || across <= 0 ? 0 : model.Worth.Of(along, across, board.Profile.RatePerSquareTick);
+        }
+    }
+}

@@ -1,0 +1,113 @@
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Pricing;
+
+/// <content>The outer knapsack: sections into boards.</content>
+internal sealed partial class ProfilePricer
+{
+    // Leaders of sections: blanks by their index, then families (when crosscutting first) from value.Length on.
+    private Content[] contents = [];
+    private long openSecond = -1;
+    private (int At, double Value)[] boardSteps = [];
+
+    /// <summary>Solves the outer knapsack for all boards with one second extent and first extents up to the one given.</summary>
+    public void Open(long second, long mostFirst)
+    {
+        openSecond = second;
+        var items = SectionItems(second).ToList();
+        var capacity = (int)((mostFirst + view.Kerf) / view.FirstCell);
+        boardKnapsack.Solve(items, capacity, trace: true);
+        boardSteps = Steps(boardKnapsack.Best, capacity);
+    }
+
+    /// <summary>The best value of any pattern of the board (an upper bound where needs couple its sections).</summary>
+    public double BestValue(BoardType board) => Best(board).Value;
+
+    private (double Value, int At, int Family, int Count) Best(BoardType board)
+    {
+        var capacity = view.FirstCapacity(board);
+        var first = view.FirstOf(board);
+        var best = (Value: 0.0, At: 0, Family: -1, Count: 0);
+        foreach (var (at, sections) in boardSteps)
+        {
+            if (at > capacity)
+            {
+                break;
+            }
+
+            var (restValue, family, count) = BoardRest(first + view.Kerf - (at * view.FirstCell));
+            if (sections + restValue > best.Value)
+            {
+                best = (sections + restValue, at, family, count);
+            }
+        }
+
+        return best;
+    }
+
+    private (double Value, int Family, int Count) BoardRest(long rest)
+    {
+        var (best, family, rows) = (0.0, -1, 0);
+        if (rest <= view.Kerf)
+        {
+            return (best, family, rows);
+        }
+
+        if (prices.WorthWeight > 0)
+        {
+            var left = rest - view.Kerf;
+            best = prices.WorthWeight * (view.RipFirst
+                ? model.Worth.Of(openSecond, left, view.Profile.RatePerSquareTick)
+                : model.Worth.Of(left, openSecond, view.Profile.RatePerSquareTick));
+        }
+
+        for (var f = 0; view.RipFirst && f < fills.Length; f++)
+        {
+            var times = PiecesInRow(f);
+            if (times > 0 && !fills[f].IsWorthless)
+            {
+                var filled = fills[f].Value(rest, times, out var count) - (count * times * cutWeight);
+                if (count > 0 && filled > best)
+                {
+                    (best, family, rows) = (filled, f, count);
+                }
+            }
+        }
+
+        return (best, family, rows);
+    }
+
+    /// <summary>How many strips of a family lie end to end in a rip of the open length.</summary>
+    private int PiecesInRow(int family) =>
+        (int)((openSecond + view.Kerf) / (view.Profile.Families[family].Along + view.Kerf));
+
+    private IEnumerable<KnapsackItem> SectionItems(long second)
+    {
+        contents = new Content[value.Length + fills.Length];
+        for (var i = 0; i < value.Length; i++)
+        {
+            if (value[i] <= 0 || view.Second[i] > second)
+            {
+                continue;
+            }
+
+            contents[i] = BestContent(view.FirstCells[i], view.First[i], second, view.SecondCells[i], value[i] - cutWeight, stripsRequired: false);
+            yield return new KnapsackItem(view.FirstCells[i], contents[i].Value, Copies(i), i);
+        }
+
+        for (var f = 0; !view.RipFirst && f < fills.Length; f++)
+        {
+            if (fills[f].IsWorthless)
+            {
+                continue;
+            }
+
+            var content = BestContent(view.FamilyFirstCells[f], view.Profile.Families[f].Along, second, 0, -cutWeight, stripsRequired: true);
+            if (content.Value > 0)
+            {
+                contents[value.Length + f] = content;
+                yield return new KnapsackItem(view.FamilyFirstCells[f], content.Value, fills[f].MostStrips, value.Length + f);
+            }
+        }
+    }
+}

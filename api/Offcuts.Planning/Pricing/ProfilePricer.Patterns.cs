@@ -1,0 +1,124 @@
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Pricing;
+
+/// <content>Reads the best pattern back from the knapsacks.</content>
+internal sealed partial class ProfilePricer
+{
+    /// <summary>The best pattern of a board; pieces beyond what is needed are left out. Call after <see cref="Open"/>.</summary>
+    public Pattern Build(BoardType board)
+    {
+        var best = Best(board);
+        var need = (long[])prices.Need.Clone();
+        var sections = new List<Section>();
+        var leaders = boardKnapsack.Trace(best.At).ToList();
+
+        // Long sections first: what is missing at the end then costs the short ones.
+        foreach (var (tag, count) in leaders.OrderByDescending(leader => FirstOfLeader(leader.Tag)).ThenBy(leader => leader.Tag))
+        {
+            for (var n = 0; n < count; n++)
+            {
+                AddIfAny(sections, FirstOfLeader(tag), Bands(tag, need));
+            }
+        }
+
+        if (best.Family >= 0)
+        {
+            var rest = view.FirstOf(board) + view.Kerf - (best.At * view.FirstCell);
+            AddRows(sections, best.Family, best.Count, rest, need);
+        }
+
+        return PatternFactory.Create(model, board, view.RipFirst, sections);
+    }
+
+    private long FirstOfLeader(int tag) => tag < value.Length ? view.First[tag] : view.Profile.Families[tag - value.Length].Along;
+
+    private static void AddIfAny(List<Section> sections, long first, List<Band> bands)
+    {
+        if (bands.Count > 0)
+        {
+            sections.Add(new Section(first, bands));
+        }
+    }
+
+    private List<Band> Bands(int tag, long[] need)
+    {
+        var bands = new List<Band>();
+        var content = contents[tag];
+        var leads = tag < value.Length;
+        var section = leads ? view.FirstCells[tag] : view.FamilyFirstCells[tag - value.Length];
+        if (leads)
+        {
+            AddBand(bands, tag, section, need);
+        }
+
+        if (content.At > 0)
+        {
+            acrossKnapsack.Solve(BandItems(section), content.At, trace: true);
+            foreach (var (blank, count) in acrossKnapsack.Trace(content.At).OrderByDescending(band => view.Second[band.Tag]).ToList())
+            {
+                for (var n = 0; n < count; n++)
+                {
+                    AddBand(bands, blank, section, need);
+                }
+            }
+        }
+
+        if (content.Family >= 0)
+        {
+            var leaderCells = leads ? view.SecondCells[tag] : 0;
+            var rest = openSecond + view.Kerf - ((long)(leaderCells + content.At) * view.SecondCell);
+            var family = view.Profile.Families[content.Family];
+            foreach (var (net, rows) in fills[content.Family].Lay(rest, 1, content.Strips, need))
+            {
+                if (rows.Length > 0)
+                {
+                    bands.Add(new Band(net + family.Edge, [], new StripCut(rows[0], net, family.Along)));
+                }
+            }
+        }
+
+        return bands;
+    }
+
+    private void AddBand(List<Band> bands, int blank, int section, long[] need)
+    {
+        var blanks = new List<BlankOption>();
+        Take(view.Blanks[blank], blanks, need);
+        var room = section - view.FirstCells[blank];
+        if (run.Length > 0 && room > 0 && BandValue(blank, section) > value[blank])
+        {
+            runKnapsack.Solve(RunItems(view.SecondCells[blank]), room, trace: true);
+            foreach (var (other, count) in runKnapsack.Trace(room).OrderByDescending(item => view.First[item.Tag]).ToList())
+            {
+                for (var n = 0; n < count; n++)
+                {
+                    Take(view.Blanks[other], blanks, need);
+                }
+            }
+        }
+
+        if (blanks.Count > 0)
+        {
+            bands.Add(new Band(blanks.Max(item => view.RipFirst ? item.Along : item.Across), blanks, null));
+        }
+    }
+
+    private static void Take(BlankOption blank, List<BlankOption> into, long[] need)
+    {
+        if (need[blank.Row] > 0)
+        {
+            need[blank.Row]--;
+            into.Add(blank);
+        }
+    }
+
+    private void AddRows(List<Section> sections, int familyIndex, int count, long rest, long[] need)
+    {
+        var family = view.Profile.Families[familyIndex];
+        foreach (var (net, rows) in fills[familyIndex].Lay(rest, PiecesInRow(familyIndex), count, need))
+        {
+            AddIfAny(sections, net + family.Edge, [.. rows.Select(row => new Band(family.Along, [], new StripCut(row, net, family.Along)))]);
+        }
+    }
+}

@@ -1,0 +1,213 @@
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Pricing;
+
+/// <summary>
+/// Prices the patterns of one profile with one direction of first cuts by nested knapsacks: blanks into bands, bands across a
+/// section, sections into the board.
+/// </summary>
+/// <remarks>
+/// Every section is led by a blank (or a panel's strips) that spans it, so its extent is that blank's; a leader j leads at most
+/// as many sections as it is needed. With values v, extents f (first) and s (second), all including one kerf:
+/// <code>
+/// run(w, x)    = max { sum v n : sum f n &lt;= x, s &lt;= w }                                  third cuts, if the shop recuts
+/// band(i, x)   = v_i + run(s_i, x - f_i)
+/// across(x, y) = max { sum band(i, x) n : sum s n &lt;= y, f_i &lt;= x }                      second cuts
+/// section(j)   = v_j + max_y { across(f_j, y) + rest(S - s_j - y) }                        rest: strips or a leftover
+/// board        = max { sum section(j) n_j + rest : sum f_j n_j &lt;= F, n_j &lt;= need_j }     first cuts
+/// </code>
+/// Counts are bounded by what is needed within each knapsack, not across them: the value is an upper bound over all patterns
+/// of this class, and exact where a board is one band wide (Gilmore and Gomory 1965 for the nested scheme).
+/// </remarks>
+internal sealed partial class ProfilePricer
+{
+    private readonly PlanningModel model;
+    private readonly OrientedProfile view;
+    private readonly BoundedKnapsack runKnapsack = new();
+    private readonly BoundedKnapsack acrossKnapsack = new();
+    private readonly BoundedKnapsack boardKnapsack = new();
+    private PriceList prices = null!;
+    private StripFill[] fills = [];
+    private double[] value = [];
+    private double cutWeight;
+
+    // run[w][x]: best run of blanks no wider than the w-th distinct second extent.
+    private int[] runWidths = [];
+    private double[][] run = [];
+
+    // Distinct section extents in cells and, for each, the steps of across(x, .).
+    private int[] sectionCells = [];
+    private (int At, double Value)[][] across = [];
+
+    public ProfilePricer(PlanningModel model, OrientedProfile view)
+    {
+        this.model = model;
+        this.view = view;
+    }
+
+    public OrientedProfile View => view;
+
+    /// <summary>Takes new prices; <paramref name="mostSecond"/> is the largest second extent of any board to come, in ticks.</summary>
+    public void Prepare(PriceList priceList, long mostSecond)
+    {
+        prices = priceList;
+        value = [.. view.Blanks.Select(blank => prices.Need[blank.Row] > 0 ? prices.Piece[blank.Row] : 0)];
+        fills = [.. view.Profile.Families.Select(family => new StripFill(family, model.Kerf, prices))];
+        cutWeight = prices.WorthWeight * model.HandlingPerCut;
+        PrepareRuns();
+        PrepareSections(view.SecondCapacity(mostSecond));
+    }
+
+    private IEnumerable<int> ActiveBlanks => Enumerable.Range(0, value.Length).Where(i => value[i] > 0);
+
+    private int Copies(int blank) => (int)Math.Min(10_000, prices.Need[view.Blanks[blank].Row]);
+
+    private void PrepareRuns()
+    {
+        run = [];
+        var longest = LongestSection();
+        var active = ActiveBlanks.ToList();
+        if (!model.Recut || active.Count == 0 || 2 * active.Min(i => view.FirstCells[i]) > longest)
+        {
+            return;
+        }
+
+        runWidths = [.. active.Select(i => view.SecondCells[i]).Distinct().Order()];
+        run = new double[runWidths.Length][];
+        for (var w = 0; w < runWidths.Length; w++)
+        {
+            runKnapsack.Solve(RunItems(runWidths[w]), longest, trace: false);
+            run[w] = runKnapsack.Best[..(longest + 1)];
+        }
+    }
+
+    private int LongestSection()
+    {
+        var longest = 0;
+        foreach (var i in ActiveBlanks)
+        {
+            longest = Math.Max(longest, view.FirstCells[i]);
+        }
+
+        for (var f = 0; f < fills.Length; f++)
+        {
+            if (!view.RipFirst && !fills[f].IsWorthless)
+            {
+                longest = Math.Max(longest, view.FamilyFirstCells[f]);
+            }
+        }
+
+        return longest;
+    }
+
+    private IEnumerable<KnapsackItem> RunItems(int widest) => ActiveBlanks
+        .Where(i => view.SecondCells[i] <= widest)
+        .Select(i => new KnapsackItem(view.FirstCells[i], value[i] - cutWeight, Copies(i), i));
+
+    private void PrepareSections(int secondCapacity)
+    {
+        var extents = ActiveBlanks.Select(i => view.FirstCells[i]);
+        if (!view.RipFirst)
+        {
+            extents = extents.Concat(Enumerable.Range(0, fills.Length).Where(f => !fills[f].IsWorthless).Select(f => view.FamilyFirstCells[f]));
+        }
+
+        sectionCells = [.. extents.Distinct().Order()];
+        across = new (int, double)[sectionCells.Length][];
+        for (var s = 0; s < sectionCells.Length; s++)
+        {
+            acrossKnapsack.Solve(BandItems(sectionCells[s]), secondCapacity, trace: false);
+            across[s] = Steps(acrossKnapsack.Best, secondCapacity);
+        }
+    }
+
+    private IEnumerable<KnapsackItem> BandItems(int section) => ActiveBlanks
+        .Where(i => view.FirstCells[i] <= section)
+        .Select(i => new KnapsackItem(view.SecondCells[i], BandValue(i, section) - cutWeight, Copies(i), i));
+
+    private double BandValue(int blank, int section)
+    {
+        var room = section - view.FirstCells[blank];
+        return run.Length == 0 || room <= 0
+            ? value[blank]
+            : value[blank] + run[Array.BinarySearch(runWidths, view.SecondCells[blank])][room];
+    }
+
+    /// <summary>Only the capacities at which the best value rises matter.</summary>
+    private static (int, double)[] Steps(double[] best, int capacity)
+    {
+        var steps = new List<(int, double)> { (0, 0) };
+        for (var r = 1; r <= capacity; r++)
+        {
+            if (best[r] > best[r - 1])
+            {
+                steps.Add((r, best[r]));
+            }
+        }
+
+        return [.. steps];
+    }
+
+    /// <summary>The best content of a section: value, how far across the bands reach in cells, and what fills the rest.</summary>
+    private Content BestContent(int section, long first, long second, int leaderCells, double leaderValue, bool stripsRequired)
+    {
+        var best = new Content(double.NegativeInfinity, 0, -1, 0);
+        var capacity = view.SecondCapacity(second) - leaderCells;
+        var steps = across[Array.BinarySearch(sectionCells, section)];
+        foreach (var (at, bandValue) in steps)
+        {
+            if (at > capacity)
+            {
+                break;
+            }
+
+            // What is left across, with one kerf: the sum of extents plus kerfs is whole cells.
+            var rest = second + view.Kerf - ((long)(leaderCells + at) * view.SecondCell);
+            var (restValue, family, count) = Rest(first, rest, section);
+            if (stripsRequired && family < 0)
+            {
+                continue;
+            }
+
+            if (leaderValue + bandValue + restValue > best.Value)
+            {
+                best = new Content(leaderValue + bandValue + restValue, at, family, count);
+            }
+        }
+
+        return best;
+    }
+
+    private (double Value, int Family, int Count) Rest(long first, long rest, int section)
+    {
+        var (best, family, strips) = (0.0, -1, 0);
+        if (rest <= view.Kerf)
+        {
+            return (best, family, strips);
+        }
+
+        if (prices.WorthWeight > 0)
+        {
+            var left = rest - view.Kerf;
+            best = prices.WorthWeight * (view.RipFirst
+                ? model.Worth.Of(left, first, view.Profile.RatePerSquareTick)
+                : model.Worth.Of(first, left, view.Profile.RatePerSquareTick));
+        }
+
+        for (var f = 0; !view.RipFirst && f < fills.Length; f++)
+        {
+            if (!fills[f].IsWorthless && view.FamilyFirstCells[f] <= section)
+            {
+                var filled = fills[f].Value(rest, 1, out var count) - (count * cutWeight);
+                if (count > 0 && filled > best)
+                {
+                    (best, family, strips) = (filled, f, count);
+                }
+            }
+        }
+
+        return (best, family, strips);
+    }
+
+    private readonly record struct Content(double Value, int At, int Family, int Strips);
+}
