@@ -1,0 +1,47 @@
+using Refit;
+
+namespace Offcuts.Contracts;
+
+/// <summary>Which boards to list; what is null does not restrict.</summary>
+public sealed record BoardQuery
+{
+    /// <summary>Species id.</summary>
+    [AliasAs("species")]
+    public string? Species { get; init; }
+
+    /// <summary>Least thickness in millimetres.</summary>
+    [AliasAs("minThicknessMm")]
+    public decimal? MinThicknessMm { get; init; }
+
+    /// <summary>Greatest thickness in millimetres.</summary>
+    [AliasAs("maxThicknessMm")]
+    public decimal? MaxThicknessMm { get; init; }
+
+    /// <summary>Least length in millimetres.</summary>
+    [AliasAs("minLengthMm")]
+    public decimal? MinLengthMm { get; init; }
+
+    /// <summary>Least width in millimetres.</summary>
+    [AliasAs("minWidthMm")]
+    public decimal? MinWidthMm { get; init; }
+
+    /// <summary><c>free</c>, <c>reserved</c>, <c>used</c> or <c>gone</c>.</summary>
+    [AliasAs("status")]
+    public string? Status { get; init; }
+
+    /// <summary><c>solid</c> or <c>sheet</c>.</summary>
+    [AliasAs("kind")]
+    public string? Kind { get; init; }
+
+    /// <summary>Where it lies, exactly as entered.</summary>
+    [AliasAs("place")]
+    public string? Place { get; init; }
+
+    /// <summary>Boards on a page, 1 to 500; 100 if null.</summary>
+    [AliasAs("limit")]
+    public int? Limit { get; init; }
+
+    /// <summary>The <c>next</c> of the page before.</summary>
+    [AliasAs("cursor")]
+    public string? Cursor { get; init; }
+}

@@ -1,0 +1,68 @@
+namespace Offcuts.Contracts;
+
+/// <summary>A board as it is entered. Lengths are decimal millimetres, exact to 0.003125 mm, above 0 and at most 100000.</summary>
+/// <param name="Species">Species id, for instance <c>black-walnut</c>.</param>
+/// <param name="ThicknessMm">Thickness in millimetres.</param>
+/// <param name="WidthMm">Width in millimetres.</param>
+/// <param name="LengthMm">Length along the grain in millimetres.</param>
+/// <param name="Kind"><c>solid</c> or <c>sheet</c>.</param>
+/// <param name="Quantity">How many alike, 1 to 10000.</param>
+/// <param name="Surface"><c>rough</c> or <c>surfaced</c>.</param>
+/// <param name="Appearance"><c>clear</c>, <c>sound-knots</c> or <c>paint</c>.</param>
+/// <param name="Status"><c>free</c>, <c>reserved</c>, <c>used</c> or <c>gone</c>.</param>
+/// <param name="Defects">Known defects, at most 100.</param>
+/// <param name="Place">Where it lies.</param>
+/// <param name="Source">Where it came from.</param>
+/// <param name="Note">Anything else worth remembering.</param>
+public sealed record BoardEntry(
+    string Species,
+    decimal ThicknessMm,
+    decimal WidthMm,
+    decimal LengthMm,
+    string Kind = "solid",
+    int Quantity = 1,
+    string Surface = "rough",
+    string Appearance = "clear",
+    string Status = "free",
+    IReadOnlyList<DefectRecord>? Defects = null,
+    string? Place = null,
+    string? Source = null,
+    string? Note = null);
+
+/// <summary>A place on a board from which no part may be cut, in millimetres from the board's left end and lower edge.</summary>
+/// <param name="Kind">What it is, in the maker's words.</param>
+/// <param name="XMm">Distance along the grain.</param>
+/// <param name="YMm">Distance across the grain.</param>
+/// <param name="LengthMm">Extent along the grain.</param>
+/// <param name="WidthMm">Extent across the grain.</param>
+public sealed record DefectRecord(string Kind, decimal XMm, decimal YMm, decimal LengthMm, decimal WidthMm);
+
+/// <summary>A board on the rack: what was entered, its id and when it was logged (UTC).</summary>
+public sealed record BoardRecord(
+    string Id,
+    DateTimeOffset LoggedAt,
+    string Species,
+    decimal ThicknessMm,
+    decimal WidthMm,
+    decimal LengthMm,
+    string Kind,
+    int Quantity,
+    string Surface,
+    string Appearance,
+    string Status,
+    IReadOnlyList<DefectRecord> Defects,
+    string? Place,
+    string? Source,
+    string? Note);
+
+/// <summary>One page of boards.</summary>
+/// <param name="Items">The boards, oldest first.</param>
+/// <param name="Next">Cursor of the next page; null on the last.</param>
+public sealed record BoardPage(IReadOnlyList<BoardRecord> Items, string? Next);
+
+/// <summary>Many boards at once: all are taken or none.</summary>
+/// <param name="Items">1 to 1000 boards.</param>
+public sealed record BoardImport(IReadOnlyList<BoardEntry> Items);
+
+/// <summary>The boards that an import made, in its order.</summary>
+public sealed record BoardImportResult(IReadOnlyList<BoardRecord> Items);

@@ -1,0 +1,22 @@
+using System.Text.Json.Serialization;
+using Offcuts.Contracts;
+
+namespace Offcuts.Host.Http;
+
+/// <summary>Strict JSON: a member that is unknown, doubled, missing, null or of the wrong type or case is an error.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    PropertyNameCaseInsensitive = false,
+    NumberHandling = JsonNumberHandling.Strict,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    AllowDuplicateProperties = false,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true)]
+[JsonSerializable(typeof(BoardEntry))]
+[JsonSerializable(typeof(BoardRecord))]
+[JsonSerializable(typeof(BoardPage))]
+[JsonSerializable(typeof(BoardImport))]
+[JsonSerializable(typeof(BoardImportResult))]
+[JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(Health))]
+internal sealed partial class WireJson : JsonSerializerContext;

@@ -1,0 +1,77 @@
+using System.Reflection;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Boards;
+using Offcuts.Host.Http;
+using Offcuts.Storage;
+
+namespace Offcuts.Host;
+
+/// <summary>The Web API, for the service and for a client that hosts it in its own process.</summary>
+public static class OffcutsHost
+{
+    // A body of 1000 boards with defects fits; anything larger is a mistake.
+    private const long MaxBodyBytes = 4 * 1024 * 1024;
+
+    /// <summary>The application, ready to start. The database is opened and migrated here.</summary>
+    /// <exception cref="OffcutsException">Settings or a database that cannot be used.</exception>
+    public static WebApplication Build(HostSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        RefuseForeignAddresses(settings);
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production });
+        builder.Logging.ClearProviders().SetMinimumLevel(LogLevel.Warning)
+            .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = MaxBodyBytes;
+            if (settings.UnixSocketPath is { } socket)
+            {
+                kestrel.ListenUnixSocket(socket);
+            }
+        });
+        if (settings.UnixSocketPath is null)
+        {
+            builder.WebHost.UseUrls(settings.Urls);
+        }
+
+        builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.TypeInfoResolverChain.Insert(0, WireJson.Default));
+        builder.Services.AddSingleton(new BoardStore(Database.Open(settings.DatabasePath), TimeProvider.System));
+
+        var app = builder.Build();
+        app.UseProblems();
+        if (settings.UnixSocketPath is null && !settings.AllowNonLoopback)
+        {
+            app.UseLoopbackHostCheck();
+        }
+
+        app.UseRouting();
+        app.MapMethods("/health", ["GET", "HEAD"], GetHealth);
+        app.MapProblemPages();
+        app.MapBoards();
+        return app;
+    }
+
+    private static Ok<Health> GetHealth() => TypedResults.Ok(new Health(
+        "ok", typeof(OffcutsHost).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion));
+
+    private static void RefuseForeignAddresses(HostSettings settings)
+    {
+        if (settings.UnixSocketPath is not null || settings.AllowNonLoopback)
+        {
+            return;
+        }
+
+        foreach (var url in settings.Urls.Split(';', StringSplitOptions.RemoveEmptyEntries))
+        {
+            // "http://*:80" and "http://+:80" are no URIs and mean every address.
+            if (!Uri.TryCreate(url, UriKind.Absolute, out var address) || !address.IsLoopback)
+            {
+                throw new OffcutsException(
+                    ErrorCode.Invalid, $"'{url}' could be reached from other machines. Use http://127.0.0.1:5080, or allow it by OFFCUTS_ALLOW_NON_LOOPBACK=1.");
+            }
+        }
+    }
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+using Offcuts.Domain;
+
+namespace Offcuts.Storage;
+
+/// <summary>A row of <c>boards</c>.</summary>
+internal sealed class BoardRow
+{
+    public long Sequence { get; init; }
+
+    public string Id { get; init; } = "";
+
+    public string Kind { get; init; } = "";
+
+    public string Species { get; init; } = "";
+
+    public long ThicknessTicks { get; init; }
+
+    public long WidthTicks { get; init; }
+
+    public long LengthTicks { get; init; }
+
+    public int Quantity { get; init; }
+
+    public string Surface { get; init; } = "";
+
+    public string Appearance { get; init; } = "";
+
+    public string? Place { get; init; }
+
+    public string? Source { get; init; }
+
+    public string? Note { get; init; }
+
+    public string Status { get; init; } = "";
+
+    public string LoggedAt { get; init; } = "";
+
+    public static BoardRow Of(Board board, long sequence) => new()
+    {
+        Sequence = sequence,
+        Id = board.Id,
+        Kind = Words.Of(board.Kind),
+        Species = board.Species,
+        ThicknessTicks = board.Size.Thickness.Ticks,
+        WidthTicks = board.Size.Width.Ticks,
+        LengthTicks = board.Size.Length.Ticks,
+        Quantity = board.Quantity,
+        Surface = Words.Of(board.Surface),
+        Appearance = Words.Of(board.Appearance),
+        Place = board.Place,
+        Source = board.Source,
+        Note = board.Note,
+        Status = Words.Of(board.Status),
+        LoggedAt = board.LoggedAt.UtcDateTime.ToString("O", CultureInfo.InvariantCulture),
+    };
+
+    public Board ToBoard(IEnumerable<DefectRow> defects) => new()
+    {
+        Id = Id,
+        Kind = Words.Read<BoardKind>(Kind),
+        Species = Species,
+        Size = new(Length.FromTicks(ThicknessTicks), Length.FromTicks(WidthTicks), Length.FromTicks(LengthTicks)),
+        Quantity = Quantity,
+        Surface = Words.Read<Surface>(Surface),
+        Appearance = Words.Read<Appearance>(Appearance),
+        Place = Place,
+        Source = Source,
+        Note = Note,
+        Status = Words.Read<BoardStatus>(Status),
+        LoggedAt = DateTimeOffset.Parse(LoggedAt, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal),
+        Defects = [.. defects.Select(defect => defect.ToDefect())],
+    };
+}
+
+/// <summary>A row of <c>board_defects</c>.</summary>
+internal sealed class DefectRow
+{
+    public long BoardSequence { get; init; }
+
+    public int Ordinal { get; init; }
+
+    public string Kind { get; init; } = "";
+
+    public long XTicks { get; init; }
+
+    public long YTicks { get; init; }
+
+    public long LengthTicks { get; init; }
+
+    public long WidthTicks { get; init; }
+
+    public static DefectRow Of(Defect defect, long board, int ordinal) => new()
+    {
+        BoardSequence = board,
+        Ordinal = ordinal,
+        Kind = defect.Kind,
+        XTicks = defect.Area.X.Ticks,
+        YTicks = defect.Area.Y.Ticks,
+        LengthTicks = defect.Area.Length.Ticks,
+        WidthTicks = defect.Area.Width.Ticks,
+    };
+
+    public Defect ToDefect() => new(Kind, new Rect(
+        Length.FromTicks(XTicks), Length.FromTicks(YTicks), Length.FromTicks(LengthTicks), Length.FromTicks(WidthTicks)));
+}

@@ -1,0 +1,46 @@
+using System.Net.Http.Headers;
+using System.Text;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Offcuts.Host.Tests;
+
+// The real service on a free loopback port with a real database file.
+public sealed class Service : IAsyncLifetime
+{
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("offcuts-host-");
+    private WebApplication? app;
+
+    public HttpClient Client { get; private set; } = new();
+
+    public string DatabasePath => Path.Combine(folder.FullName, "data", "offcuts.db");
+
+    public async Task InitializeAsync()
+    {
+        app = OffcutsHost.Build(new HostSettings { DatabasePath = DatabasePath, Urls = "http://127.0.0.1:0" });
+        await app.StartAsync();
+        var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single();
+        Client = new HttpClient { BaseAddress = new Uri(address), Timeout = TimeSpan.FromSeconds(20) };
+    }
+
+    public async Task DisposeAsync()
+    {
+        Client.Dispose();
+        await app!.DisposeAsync();
+        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        folder.Delete(recursive: true);
+    }
+
+    public Task<HttpResponseMessage> SendAsync(string method, string path, string? json = null, string type = "application/json")
+    {
+        var request = new HttpRequestMessage(new HttpMethod(method), path);
+        if (json is not null)
+        {
+            request.Content = new StringContent(json, Encoding.UTF8, new MediaTypeHeaderValue(type));
+        }
+
+        return Client.SendAsync(request);
+    }
+}
