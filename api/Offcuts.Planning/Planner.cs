@@ -1,4 +1,5 @@
 using Offcuts.Domain;
+using Offcuts.Planning.Search;
 
 namespace Offcuts.Planning;
 
@@ -20,6 +21,6 @@ public static class Planner
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(limits);
-        throw new NotSupportedException("The search is being written.");
+        return new PlanSearch(problem, limits, progress, new SearchClock(limits.Budget, cancellationToken)).Run();
     }
 }

@@ -1,0 +1,133 @@
+using Offcuts.Domain;
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Explaining;
+
+/// <summary>Finds out why no board and no offer gives a part: the source that comes furthest, and what stops it.</summary>
+internal sealed class MissingReasons(PlanningProblem problem)
+{
+    private readonly Milling milling = new(problem.Shop);
+
+    private readonly List<(string Id, BoardClass Class, Length Along, Length Across)> sources =
+    [
+        .. problem.Stock.Select(board => (board.Id, BoardClass.Of(board),
+            Clear: ClearRectangle.Largest(new Rect(Length.Zero, Length.Zero, board.Size.Length, board.Size.Width), board.Defects.Select(d => d.Area)) ?? default))
+            .Select(entry => (entry.Id, entry.Item2, entry.Clear.Length, entry.Clear.Width)),
+        .. problem.Offers.Where(offer => offer.Available != 0).SelectMany(OfferSize.Of)
+            .Select(size => (size.Offer.Id, BoardClass.Of(size.Offer), size.Size.Length, size.Size.Width)),
+    ];
+
+    /// <summary>Why a part cannot be had from one of the species; null if one piece of it can.</summary>
+    public MissingPart? OfPart(Part part, int quantity, IReadOnlyList<string> species) =>
+        Furthest(part.Name, quantity, source => OfPart(part, species, source));
+
+    /// <summary>Why a panel cannot be had from one of the species; null if one strip of it can.</summary>
+    public MissingPart? OfPanel(Panel panel, int quantity, IReadOnlyList<string> species)
+    {
+        var (count, _) = milling.SubPanels(panel);
+        return count == 0
+            ? new MissingPart(panel.Name, quantity, MissingReason.TooWideForMachines, null, panel.Finished.Width, problem.Shop.PlanerWidth)
+            : Furthest(panel.Name, quantity, source => OfPanel(panel, species, source));
+    }
+
+    private MissingPart? Furthest(
+        string name, int quantity, Func<(string Id, BoardClass Class, Length Along, Length Across), Obstacle?> obstacleOf)
+    {
+        Obstacle? best = new(MissingReason.NoSuchSpecies, null, null);
+        string? closest = null;
+        foreach (var source in sources)
+        {
+            var obstacle = obstacleOf(source);
+            if (obstacle is null)
+            {
+                return null;
+            }
+
+            if (obstacle.Value.Reason != MissingReason.NoSuchSpecies && obstacle.Value.IsFurtherThan(best.Value))
+            {
+                best = obstacle;
+                closest = source.Id;
+            }
+        }
+
+        return new MissingPart(name, quantity, best.Value.Reason, closest, best.Value.Needed, best.Value.Has);
+    }
+
+    private Obstacle? OfPart(Part part, IReadOnlyList<string> species, (string Id, BoardClass Class, Length Along, Length Across) source)
+    {
+        if (General(species, part.Appearance, part.Finished.Thickness, source.Class, out var widest) is { } general)
+        {
+            return general;
+        }
+
+        var allowances = milling.Allowances(source.Class);
+        var along = part.Finished.Length + allowances.Length;
+        var across = part.Finished.Width + allowances.Width;
+        if (widest is not null && across > widest)
+        {
+            return new Obstacle(MissingReason.TooWideForMachines, across, widest);
+        }
+
+        var upright = Fit(along, across, source.Along, source.Across);
+        return upright is not null && part.Grain == Grain.Free ? Fit(across, along, source.Along, source.Across) is null ? null : upright : upright;
+    }
+
+    private Obstacle? OfPanel(Panel panel, IReadOnlyList<string> species, (string Id, BoardClass Class, Length Along, Length Across) source)
+    {
+        if (source.Class.Kind == BoardKind.Sheet)
+        {
+            return new Obstacle(MissingReason.NoSuchSpecies, null, null);
+        }
+
+        if (General(species, panel.Appearance, panel.Finished.Thickness, source.Class, out var widest) is { } general)
+        {
+            return general;
+        }
+
+        var allowances = milling.Allowances(source.Class);
+        var narrowest = (panel.NarrowestStrip ?? problem.Shop.NarrowestStrip) + allowances.Width;
+        if (widest is not null && narrowest > widest)
+        {
+            return new Obstacle(MissingReason.TooWideForMachines, narrowest, widest);
+        }
+
+        return Fit(panel.Finished.Length + allowances.Length, narrowest, source.Along, source.Across);
+    }
+
+    private Obstacle? General(IReadOnlyList<string> species, Appearance appearance, Length thickness, BoardClass cls, out Length? widest)
+    {
+        widest = null;
+        if (!species.Contains(cls.Species))
+        {
+            return new Obstacle(MissingReason.NoSuchSpecies, null, null);
+        }
+
+        if (cls.Appearance > appearance)
+        {
+            return new Obstacle(MissingReason.NotGoodEnough, null, null);
+        }
+
+        if (!milling.SuitsThickness(cls, thickness, out widest))
+        {
+            var needed = cls.Kind == BoardKind.Sheet ? thickness : thickness + milling.Allowances(cls).Thickness;
+            return new Obstacle(MissingReason.WrongThickness, needed, cls.Thickness);
+        }
+
+        return null;
+    }
+
+    private static Obstacle? Fit(Length along, Length across, Length boardAlong, Length boardAcross) =>
+        along > boardAlong ? new Obstacle(MissingReason.TooShort, along, boardAlong)
+        : across > boardAcross ? new Obstacle(MissingReason.TooNarrow, across, boardAcross)
+        : null;
+
+    /// <summary>What stops a source: a later reason is further, and of the same reason the one that lacks least.</summary>
+    private readonly record struct Obstacle(MissingReason Reason, Length? Needed, Length? Has)
+    {
+        public bool IsFurtherThan(Obstacle other) =>
+            Reason > other.Reason || (Reason == other.Reason && Needed is not null && other.Needed is not null
+                && Lack < other.Lack);
+
+        private Length Lack => Length.FromTicks(Math.Abs((Needed!.Value - Has!.Value).Ticks));
+    }
+}

@@ -1,0 +1,68 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Planning.Explaining;
+
+/// <summary>What a maker should mind about a plan.</summary>
+internal static class Warnings
+{
+    /// <summary>From this finished width a solid panel's movement across the grain matters (common practice).</summary>
+    private static readonly Length Wide = Length.FromInches(12);
+
+    public static List<PlanWarning> Of(PlanningProblem problem, IReadOnlyList<BoardCut> boards)
+    {
+        var shop = problem.Shop;
+        var thickness = problem.Design.Parts.Select(part => (part.Name, part.Finished.Thickness))
+            .Concat(problem.Design.Panels.Select(panel => (panel.Name, panel.Finished.Thickness)))
+            .ToDictionary(pair => pair.Name, pair => pair.Thickness, StringComparer.Ordinal);
+        var warnings = new List<PlanWarning>();
+        foreach (var board in boards)
+        {
+            foreach (var (name, length) in Milled(board, thickness))
+            {
+                if (board.Surface == Surface.Rough && length < shop.ShortestAtJointer)
+                {
+                    Add(new PlanWarning(WarningKind.ShortForJointer, name, length, shop.ShortestAtJointer));
+                }
+
+                if (length < shop.ShortestAtPlaner)
+                {
+                    Add(new PlanWarning(WarningKind.ShortForPlaner, name, length, shop.ShortestAtPlaner));
+                }
+            }
+
+            if (board.Defects.Count > 0)
+            {
+                Add(new PlanWarning(WarningKind.Defects, board.BoardId ?? ""));
+            }
+        }
+
+        foreach (var panel in problem.Design.Panels.Where(panel => panel.Finished.Width >= Wide))
+        {
+            Add(new PlanWarning(WarningKind.WidePanel, panel.Name, panel.Finished.Width));
+        }
+
+        return warnings;
+
+        void Add(PlanWarning warning)
+        {
+            if (!warnings.Exists(known => known.Kind == warning.Kind && known.Subject == warning.Subject))
+            {
+                warnings.Add(warning);
+            }
+        }
+    }
+
+    /// <summary>Blanks that go over the jointer or through the planer, with their length along the grain.</summary>
+    private static IEnumerable<(string Name, Length Length)> Milled(BoardCut board, Dictionary<string, Length> thickness)
+    {
+        foreach (var piece in board.Pieces)
+        {
+            var name = piece is PartPiece part ? part.Part : piece is StripPiece strip ? strip.Panel : null;
+            if (name is not null && board.Kind == BoardKind.Solid
+                && (board.Surface == Surface.Rough || board.Size.Thickness != thickness[name]))
+            {
+                yield return (name, piece.At.Length);
+            }
+        }
+    }
+}

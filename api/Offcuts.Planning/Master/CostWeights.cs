@@ -1,0 +1,22 @@
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Master;
+
+/// <summary>How a pattern's two costs are added up for one linear program.</summary>
+internal readonly record struct CostWeights(double Money, double Worth)
+{
+    /// <summary>Only the money, for bounds.</summary>
+    public static CostWeights MoneyOnly { get; } = new(1, 0);
+
+    /// <summary>
+    /// Money first, worth as a tie-break: a minor unit of worth counts a hundredth of one of money. Used to find plans, never to
+    /// prove them; what it gets wrong about the order of the objectives, the integer programs over the pool put right.
+    /// </summary>
+    public static CostWeights Blend { get; } = new(1, 0.01);
+
+    public double Of(Pattern pattern) => (Money * pattern.Money) + (Worth * pattern.Worth);
+
+    /// <summary>What using a board costs before anything is cut from it.</summary>
+    public double OfBoard(PlanningModel model, BoardType board) =>
+        (Money * board.Price) + (Worth * (board.WorthConsumed + model.HandlingPerBoard));
+}

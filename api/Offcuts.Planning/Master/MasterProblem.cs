@@ -1,0 +1,120 @@
+using Google.OrTools.LinearSolver;
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Master;
+
+/// <summary>
+/// The linear relaxation over the patterns at hand:
+/// min sum c_p x_p + missing costs, such that for every row sum a_rp x_p + missing_r >= need_r, for every supply
+/// sum x_p &lt;= capacity, x >= 0. Strip rows are scaled so that a whole sub-panel counts 1.
+/// </summary>
+internal sealed class MasterProblem : IDisposable
+{
+    private readonly PlanningModel model;
+    private readonly Solver solver;
+    private readonly Constraint[] cover;
+    private readonly Constraint[] supply;
+    private readonly Variable[] missing;
+    private readonly List<Variable> variables = [];
+    private readonly HashSet<string> keys = new(StringComparer.Ordinal);
+    private CostWeights weights;
+
+    public MasterProblem(PlanningModel model, CostWeights weights)
+    {
+        this.model = model;
+        this.weights = weights;
+        solver = Solver.CreateSolver("GLOP");
+        var infinity = double.PositiveInfinity;
+        cover = [.. model.Rows.Select(row => solver.MakeConstraint(Scaled(row, row.Needed), infinity, ""))];
+        supply = [.. model.Supplies.Select(each => solver.MakeConstraint(-infinity, each.Capacity, ""))];
+        missing = [.. model.Rows.Select(_ => solver.MakeNumVar(0, infinity, ""))];
+        var cost = MissingCost(model);
+        for (var row = 0; row < cover.Length; row++)
+        {
+            cover[row].SetCoefficient(missing[row], 1);
+            solver.Objective().SetCoefficient(missing[row], model.Rows[row] is StripRow ? cost * 10 : cost);
+        }
+
+        CoverDuals = new double[cover.Length];
+        SupplyDuals = new double[supply.Length];
+    }
+
+    public List<Pattern> Patterns { get; } = [];
+
+    public double[] CoverDuals { get; }
+
+    public double[] SupplyDuals { get; }
+
+    /// <summary>Values of the patterns after the last solve, in their order.</summary>
+    public double[] Values { get; private set; } = [];
+
+    public double Objective { get; private set; }
+
+    /// <summary>Sum of what is missing after the last solve.</summary>
+    public double Missing { get; private set; }
+
+    /// <summary>More than anything that could be bought instead for one piece.</summary>
+    public static double MissingCost(PlanningModel model) =>
+        1000 + (10 * model.Boards.Select(board => board.Price + board.WorthConsumed).DefaultIfEmpty(0).Max());
+
+    public bool Add(Pattern pattern)
+    {
+        if (pattern.Cover.Length == 0 || !keys.Add(pattern.Key))
+        {
+            return false;
+        }
+
+        var variable = solver.MakeNumVar(0, double.PositiveInfinity, "");
+        foreach (var (row, amount) in pattern.Cover)
+        {
+            cover[row].SetCoefficient(variable, Scaled(model.Rows[row], Math.Min(amount, model.Rows[row].Needed)));
+        }
+
+        supply[pattern.Board.Supply].SetCoefficient(variable, 1);
+        solver.Objective().SetCoefficient(variable, weights.Of(pattern));
+        variables.Add(variable);
+        Patterns.Add(pattern);
+        return true;
+    }
+
+    public void SetNeed(int row, long need) => cover[row].SetLb(Scaled(model.Rows[row], Math.Max(0, need)));
+
+    public void SetCapacity(int index, long capacity) => supply[index].SetUb(Math.Max(0, capacity));
+
+    public void SetWeights(CostWeights newWeights)
+    {
+        weights = newWeights;
+        for (var p = 0; p < variables.Count; p++)
+        {
+            solver.Objective().SetCoefficient(variables[p], weights.Of(Patterns[p]));
+        }
+    }
+
+    /// <summary>Solves, and reads every dual at once: a read after the model has changed is an error to the solver.</summary>
+    public bool Solve()
+    {
+        if (solver.Solve() is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
+        {
+            return false;
+        }
+
+        for (var row = 0; row < cover.Length; row++)
+        {
+            CoverDuals[row] = Math.Max(0, cover[row].DualValue());
+        }
+
+        for (var index = 0; index < supply.Length; index++)
+        {
+            SupplyDuals[index] = Math.Min(0, supply[index].DualValue());
+        }
+
+        Values = [.. variables.Select(variable => variable.SolutionValue())];
+        Missing = missing.Sum(variable => variable.SolutionValue());
+        Objective = solver.Objective().Value();
+        return true;
+    }
+
+    public void Dispose() => solver.Dispose();
+
+    private static double Scaled(DemandRow row, long amount) => row is StripRow ? (double)amount / row.Needed : amount;
+}

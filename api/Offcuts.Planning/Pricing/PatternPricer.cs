@@ -1,0 +1,97 @@
+using Offcuts.Planning.Master;
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Pricing;
+
+/// <summary>Prices all boards of a model: finds the patterns that would improve the master problem.</summary>
+internal sealed class PatternPricer
+{
+    private const double Tolerance = 1e-6;
+    private readonly PlanningModel model;
+    private readonly List<(ProfilePricer Pricer, BoardType[] Boards)> views = [];
+    private List<(ProfilePricer Pricer, BoardType[] Boards)>? relaxed;
+
+    public PatternPricer(PlanningModel model)
+    {
+        this.model = model;
+        views = Views(roundDown: false);
+    }
+
+    private List<(ProfilePricer Pricer, BoardType[] Boards)> Views(bool roundDown)
+    {
+        var result = new List<(ProfilePricer, BoardType[])>();
+        foreach (var boards in model.Boards.GroupBy(board => board.Profile))
+        {
+            var all = boards.ToArray();
+            var (along, across) = (all.Max(board => board.Along), all.Max(board => board.Across));
+            foreach (var ripFirst in new[] { false, true })
+            {
+                // Where nothing lies side by side, ripping first gives the same patterns again.
+                if (ripFirst && boards.Key.Families.Length == 0
+                    && (2 * boards.Key.Blanks.Min(blank => blank.Across)) + model.Kerf > across)
+                {
+                    continue;
+                }
+
+                result.Add((new ProfilePricer(model, new OrientedProfile(boards.Key, ripFirst, model.Kerf, along, across, roundDown)), all));
+            }
+        }
+
+        return result;
+    }
+
+    /// <summary>Patterns with negative reduced cost, at most one a board and direction and the best <paramref name="most"/> in all.</summary>
+    public List<Pattern> Improving(
+        PriceList prices, double[] supplyDuals, CostWeights weights, int most, Func<BoardType, bool> allowed, CancellationToken cancellationToken)
+    {
+        var found = new List<(double Reduced, Pattern Pattern)>();
+        foreach (var (pricer, all) in views)
+        {
+            var boards = all.Where(allowed).ToArray();
+            if (boards.Length == 0 || cancellationToken.IsCancellationRequested)
+            {
+                continue;
+            }
+
+            foreach (var (board, value) in Values(pricer, boards, prices))
+            {
+                var reduced = weights.OfBoard(model, board) - supplyDuals[board.Supply] - value;
+                if (reduced < -Tolerance)
+                {
+                    found.Add((reduced, pricer.Build(board)));
+                }
+            }
+        }
+
+        return [.. found.OrderBy(entry => entry.Reduced).Take(most).Select(entry => entry.Pattern)];
+    }
+
+    /// <summary>Upper bounds on the value of any pattern, by board index; sizes that do not fit the grid are rounded in favour of the bound.</summary>
+    public double[] BestValues(PriceList prices)
+    {
+        var best = new double[model.Boards.Count];
+        var bounding = views.Exists(view => view.Pricer.View.IsCoarse) ? relaxed ??= Views(roundDown: true) : views;
+        foreach (var (pricer, boards) in bounding)
+        {
+            foreach (var (board, value) in Values(pricer, boards, prices))
+            {
+                best[board.Index] = Math.Max(best[board.Index], value);
+            }
+        }
+
+        return best;
+    }
+
+    private static IEnumerable<(BoardType Board, double Value)> Values(ProfilePricer pricer, BoardType[] boards, PriceList prices)
+    {
+        pricer.Prepare(prices, boards.Max(pricer.View.SecondOf));
+        foreach (var alike in boards.GroupBy(pricer.View.SecondOf))
+        {
+            pricer.Open(alike.Key, alike.Max(pricer.View.FirstOf));
+            foreach (var board in alike)
+            {
+                yield return (board, pricer.BestValue(board));
+            }
+        }
+    }
+}

@@ -1,0 +1,94 @@
+using Offcuts.Planning.Master;
+using Offcuts.Planning.Modelling;
+using Offcuts.Planning.Pricing;
+
+namespace Offcuts.Planning.Search;
+
+/// <summary>
+/// The first plan: one board after another, each time the pattern that gets the most wood into parts for what the board costs.
+/// It heeds no clock, so that there always is a plan. Large and long parts count a little more than their area, so that they are served while there are boards for them.
+/// </summary>
+internal static class GreedyStart
+{
+    /// <summary>With more board types than this, only the smallest that do and the cheapest are looked at.</summary>
+    private const int MostTypes = 60;
+
+    public static Solution Run(PlanningModel model, PatternPricer pricer, Action<Pattern> found)
+    {
+        var need = model.Rows.Select(row => row.Needed).ToArray();
+        var left = model.Supplies.Select(supply => supply.Capacity).ToArray();
+        var cuts = new List<(Pattern, int)>();
+        var noDuals = new double[model.Supplies.Count];
+        var values = Values(model);
+        var candidates = Candidates(model);
+        while (need.Any(amount => amount > 0))
+        {
+            var prices = PriceList.FromDuals(model.Rows, values, need, 0);
+            var best = pricer.Improving(prices, noDuals, new CostWeights(0, 0), int.MaxValue, board => candidates[board.Index] && left[board.Supply] > 0, CancellationToken.None)
+                .OrderByDescending(pattern => Merit(model, pattern, values)).ThenBy(pattern => pattern.Board.Index).FirstOrDefault();
+            if (best is null)
+            {
+                break;
+            }
+
+            var count = Times(best, need, left[best.Board.Supply]);
+            cuts.Add((best, count));
+            found(best);
+            left[best.Board.Supply] -= count;
+            foreach (var (row, amount) in best.Cover)
+            {
+                need[row] = Math.Max(0, need[row] - (amount * count));
+            }
+        }
+
+        return new Solution(model, cuts);
+    }
+
+    private static int Times(Pattern pattern, long[] need, long left)
+    {
+        var times = pattern.Cover.Min(cover => need[cover.Row] / cover.Amount);
+        return (int)Math.Clamp(times, 1, left);
+    }
+
+    private static double[] Values(PlanningModel model)
+    {
+        var largest = model.Rows.Max(row => row is PartRow part ? part.Length.Ticks : ((StripRow)row).Length.Ticks);
+        return [.. model.Rows.Select(row =>
+        {
+            var length = (row is PartRow part ? part.Length : ((StripRow)row).Length).Ticks;
+            var width = (row is PartRow piece ? piece.Width : ((StripRow)row).Width).Ticks;
+            return length * (double)width / (Domain.Length.TicksPerInch * Domain.Length.TicksPerInch) * (1 + (0.25 * length / largest));
+        })];
+    }
+
+    /// <summary>Value of what is cut for the price, and for stock how full the board is.</summary>
+    private static double Merit(PlanningModel model, Pattern pattern, double[] values)
+    {
+        var value = pattern.Cover.Sum(cover => model.Rows[cover.Row] is PartRow
+            ? values[cover.Row] * cover.Amount
+            : values[cover.Row] * Math.Min(1.0, (double)cover.Amount / model.Rows[cover.Row].Needed));
+        var area = (double)pattern.Board.Along * pattern.Board.Across / (Domain.Length.TicksPerInch * Domain.Length.TicksPerInch);
+        return pattern.Money == 0 ? 1e6 + (value / area) : value / pattern.Money;
+    }
+
+    private static bool[] Candidates(PlanningModel model)
+    {
+        var chosen = new bool[model.Boards.Count];
+        foreach (var profile in model.Boards.GroupBy(board => board.Profile))
+        {
+            var bySize = profile.OrderBy(board => board.Price).ThenBy(board => board.Along * (double)board.Across).ToList();
+            var step = Math.Max(1, bySize.Count / MostTypes);
+            for (var at = 0; at < bySize.Count; at += step)
+            {
+                chosen[bySize[at].Index] = true;
+            }
+
+            foreach (var board in bySize.Where(board => board.Offer is not null))
+            {
+                chosen[board.Index] = true;
+            }
+        }
+
+        return chosen;
+    }
+}

@@ -1,0 +1,94 @@
+using System.Globalization;
+using Google.OrTools.LinearSolver;
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Search;
+
+/// <summary>
+/// The integer program over the patterns at hand: min cost x such that every row is covered, no supply overdrawn and no more
+/// money spent than allowed, x whole.
+/// </summary>
+internal static class PoolProgram
+{
+    /// <summary>Enough for a workshop's problems, and the same on every run, which a time limit would not be.</summary>
+    private const int MostNodes = 3000;
+
+    /// <summary>The best solution over the pool that spends at most <paramref name="mostMoney"/>; null if none was found.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="pool">Patterns to choose from.</param>
+    /// <param name="mostMoney">Limit on the money.</param>
+    /// <param name="byMoney">Minimise money; otherwise worth.</param>
+    /// <param name="hint">A solution to start from.</param>
+    /// <param name="clock">Limits the time.</param>
+    /// <param name="limit">The most time for this program.</param>
+    public static Solution? Solve(
+        PlanningModel model, IReadOnlyList<Pattern> pool, long mostMoney, bool byMoney, Solution? hint, SearchClock clock, TimeSpan limit)
+    {
+        using var solver = Solver.CreateSolver("SCIP");
+        var time = limit < clock.Left ? limit : clock.Left;
+        if (time <= TimeSpan.FromMilliseconds(20))
+        {
+            clock.NoteCutShort();
+            return null;
+        }
+
+        solver.SetTimeLimit((long)time.TotalMilliseconds);
+        solver.SetSolverSpecificParametersAsString(
+            string.Create(CultureInfo.InvariantCulture, $"limits/totalnodes = {MostNodes}\n"));
+        var variables = Build(solver, model, pool, mostMoney, byMoney);
+        Hint(solver, pool, variables, hint);
+        var status = solver.Solve();
+        if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
+        {
+            return null;
+        }
+
+        if (status == Solver.ResultStatus.FEASIBLE && solver.Nodes() < MostNodes)
+        {
+            clock.NoteCutShort();
+        }
+
+        // The solver's tolerances are not trusted: the solution is counted anew in whole numbers.
+        var solution = new Solution(model, pool.Select((pattern, p) => (pattern, (int)Math.Round(variables[p].SolutionValue()))));
+        return solution.IsComplete && solution.Money <= mostMoney ? solution : null;
+    }
+
+    private static Variable[] Build(Solver solver, PlanningModel model, IReadOnlyList<Pattern> pool, long mostMoney, bool byMoney)
+    {
+        var variables = new Variable[pool.Count];
+        var cover = model.Rows.Select(row => solver.MakeConstraint(row is StripRow ? 1 : row.Needed, double.PositiveInfinity, "")).ToArray();
+        var supply = model.Supplies.Select(each => solver.MakeConstraint(double.NegativeInfinity, each.Capacity, "")).ToArray();
+        var money = solver.MakeConstraint(double.NegativeInfinity, mostMoney, "");
+        for (var p = 0; p < pool.Count; p++)
+        {
+            var pattern = pool[p];
+            var most = pattern.Cover.Max(each => (model.Rows[each.Row].Needed + each.Amount - 1) / each.Amount);
+            variables[p] = solver.MakeIntVar(0, Math.Min(most, model.Supplies[pattern.Board.Supply].Capacity), "");
+            foreach (var (row, amount) in pattern.Cover)
+            {
+                cover[row].SetCoefficient(variables[p], model.Rows[row] is StripRow strip ? (double)amount / strip.Needed : amount);
+            }
+
+            supply[pattern.Board.Supply].SetCoefficient(variables[p], 1);
+            if (pattern.Money > 0)
+            {
+                money.SetCoefficient(variables[p], pattern.Money);
+            }
+
+            solver.Objective().SetCoefficient(variables[p], byMoney ? pattern.Money + (1e-4 * pattern.Worth) : pattern.Worth);
+        }
+
+        return variables;
+    }
+
+    private static void Hint(Solver solver, IReadOnlyList<Pattern> pool, Variable[] variables, Solution? hint)
+    {
+        if (hint is null)
+        {
+            return;
+        }
+
+        var counts = hint.Cuts.GroupBy(cut => cut.Pattern.Key).ToDictionary(group => group.Key, group => group.Sum(cut => cut.Count), StringComparer.Ordinal);
+        solver.SetHint(new MPVariableVector(variables), [.. pool.Select(pattern => (double)counts.GetValueOrDefault(pattern.Key))]);
+    }
+}

@@ -1,0 +1,31 @@
+using System.Diagnostics;
+
+namespace Offcuts.Planning.Search;
+
+/// <summary>How much of the budget is left.</summary>
+internal sealed class SearchClock(TimeSpan budget, CancellationToken cancellationToken)
+{
+    private readonly Stopwatch watch = Stopwatch.StartNew();
+
+    public TimeSpan Elapsed => watch.Elapsed;
+
+    public TimeSpan Left => budget - watch.Elapsed;
+
+    public CancellationToken Cancellation => cancellationToken;
+
+    /// <summary>Whether the search must stop; remembered, because then the same seed need not give the same plan.</summary>
+    public bool IsOver
+    {
+        get
+        {
+            CutShort |= cancellationToken.IsCancellationRequested || Left <= TimeSpan.Zero;
+            return CutShort;
+        }
+    }
+
+    /// <summary>Whether the clock or a cancellation ended anything.</summary>
+    public bool CutShort { get; private set; }
+
+    /// <summary>Notes that a step was ended by its own time limit.</summary>
+    public void NoteCutShort() => CutShort = true;
+}
