@@ -32,4 +32,107 @@ public interface IOffcutsApi
     /// <summary>Logs many boards, all or none.</summary>
     [Post("/v1/board-imports")]
     Task<BoardImportResult> ImportBoardsAsync([Body] BoardImport boards, CancellationToken cancellationToken = default);
+
+    /// <summary>Logs many boards, all or none.</summary>
+    /// <param name="document">A board list as people write it, <c>application/yaml</c>.</param>
+    /// <param name="cancellationToken">Gives up waiting.</param>
+    [Post("/v1/board-imports")]
+    Task<BoardImportResult> ImportBoardDocumentAsync([Body] HttpContent document, CancellationToken cancellationToken = default);
+
+    /// <summary>The shop.</summary>
+    [Get("/v1/shop")]
+    Task<ShopRecord> GetShopAsync(CancellationToken cancellationToken = default);
+
+    /// <summary>Replaces the shop; what is left out takes its default.</summary>
+    [Put("/v1/shop")]
+    Task<ShopRecord> ReplaceShopAsync([Body] ShopEntry shop, CancellationToken cancellationToken = default);
+
+    /// <summary>All species, the reference list and the shop's own.</summary>
+    [Get("/v1/species")]
+    Task<SpeciesList> ListSpeciesAsync(CancellationToken cancellationToken = default);
+
+    /// <summary>Adds a species of the shop's own.</summary>
+    [Post("/v1/species")]
+    Task<SpeciesRecord> CreateSpeciesAsync([Body] SpeciesEntry species, CancellationToken cancellationToken = default);
+
+    /// <summary>The current version of each design.</summary>
+    [Get("/v1/designs")]
+    Task<DesignPage> ListDesignsAsync(PageQuery query, CancellationToken cancellationToken = default);
+
+    /// <summary>Stores a design; the same content again is the same version (200 instead of 201).</summary>
+    /// <param name="document">The document as people write it (<c>application/yaml</c>), or a <see cref="DesignEntry"/> (<c>application/json</c>).</param>
+    /// <param name="cancellationToken">Gives up waiting.</param>
+    [Post("/v1/designs")]
+    Task<DesignRecord> StoreDesignAsync([Body] HttpContent document, CancellationToken cancellationToken = default);
+
+    /// <summary>A design by its reference (the current version) or version id.</summary>
+    [Get("/v1/designs/{reference}")]
+    Task<DesignRecord> GetDesignAsync(string reference, CancellationToken cancellationToken = default);
+
+    /// <summary>All versions of a design, newest first.</summary>
+    [Get("/v1/designs/{reference}/versions")]
+    Task<DesignPage> ListDesignVersionsAsync(string reference, CancellationToken cancellationToken = default);
+
+    /// <summary>Forgets a design with all its versions; plans keep theirs.</summary>
+    [Delete("/v1/designs/{reference}")]
+    Task DeleteDesignAsync(string reference, CancellationToken cancellationToken = default);
+
+    /// <summary>All price lists.</summary>
+    [Get("/v1/price-lists")]
+    Task<PriceLists> ListPriceListsAsync(CancellationToken cancellationToken = default);
+
+    /// <summary>A supplier's price list.</summary>
+    [Get("/v1/price-lists/{supplier}")]
+    Task<PriceListRecord> GetPriceListAsync(string supplier, CancellationToken cancellationToken = default);
+
+    /// <summary>Replaces all offers of a supplier.</summary>
+    /// <param name="supplier">The supplier as paths name it: lower-case words with hyphens.</param>
+    /// <param name="document">The document as people write it (<c>application/yaml</c>), or a <see cref="PriceListEntry"/> (<c>application/json</c>).</param>
+    /// <param name="cancellationToken">Gives up waiting.</param>
+    [Put("/v1/price-lists/{supplier}")]
+    Task<PriceListRecord> ReplacePriceListAsync(string supplier, [Body] HttpContent document, CancellationToken cancellationToken = default);
+
+    /// <summary>Forgets a supplier's offers.</summary>
+    [Delete("/v1/price-lists/{supplier}")]
+    Task DeletePriceListAsync(string supplier, CancellationToken cancellationToken = default);
+
+    /// <summary>One page of offers.</summary>
+    [Get("/v1/offers")]
+    Task<OfferPage> ListOffersAsync(OfferQuery query, CancellationToken cancellationToken = default);
+
+    /// <summary>Asks for a plan. The answer may still be planning: ask again with <see cref="GetPlanAsync"/>.</summary>
+    /// <param name="request">What to plan.</param>
+    /// <param name="prefer"><c>wait=N</c> to wait up to N seconds for the finished plan; null to come back at once.</param>
+    /// <param name="cancellationToken">Gives up waiting; the run goes on.</param>
+    [Post("/v1/plans")]
+    Task<PlanRecord> CreatePlanAsync([Body] PlanRequest request, [Header("Prefer")] string? prefer = null, CancellationToken cancellationToken = default);
+
+    /// <summary>One page of planning runs, newest first.</summary>
+    [Get("/v1/plans")]
+    Task<PlanPage> ListPlansAsync(PlanQuery query, CancellationToken cancellationToken = default);
+
+    /// <summary>One planning run with its plan.</summary>
+    [Get("/v1/plans/{id}")]
+    Task<PlanRecord> GetPlanAsync(string id, CancellationToken cancellationToken = default);
+
+    /// <summary>Ends a run early; the best plan so far is kept.</summary>
+    [Post("/v1/plans/{id}/cancellation")]
+    Task<PlanRecord> CancelPlanAsync(string id, CancellationToken cancellationToken = default);
+
+    /// <summary>All that the plan was made from; it may be sent back as the <c>inline</c> of a new request.</summary>
+    [Get("/v1/plans/{id}/problem")]
+    Task<InlineProblem> GetPlanProblemAsync(string id, CancellationToken cancellationToken = default);
+
+    /// <summary>The printable cut sheet, one self-contained HTML page.</summary>
+    [Get("/v1/plans/{id}/cut-sheet")]
+    [Headers("Accept: text/html")]
+    Task<string> GetCutSheetAsync(string id, CancellationToken cancellationToken = default);
+
+    /// <summary>The cutting diagram of one board of the plan as SVG.</summary>
+    /// <param name="id">Id of the run.</param>
+    /// <param name="number">Number of the board in the plan, from 1.</param>
+    /// <param name="cancellationToken">Gives up waiting.</param>
+    [Get("/v1/plans/{id}/diagrams/{number}")]
+    [Headers("Accept: image/svg+xml")]
+    Task<string> GetDiagramAsync(string id, int number, CancellationToken cancellationToken = default);
 }

@@ -1,0 +1,55 @@
+namespace Offcuts.Contracts;
+
+/// <summary>What to plan. Give <paramref name="Design"/>, or a design in <paramref name="Inline"/>.</summary>
+/// <param name="Design">Reference or version id of a stored design.</param>
+/// <param name="Inline">What is to be used instead of what is stored.</param>
+/// <param name="BudgetMs">Time allowed in milliseconds, 100 to 300000.</param>
+/// <param name="Seed">Seed of every random choice, 0 or more.</param>
+public sealed record PlanRequest(string? Design = null, InlineProblem? Inline = null, int BudgetMs = 5000, int Seed = 1);
+
+/// <summary>What a plan is made from, given with the request; what is null comes from the store.</summary>
+/// <param name="Stock">The boards that may be cut.</param>
+/// <param name="Offers">What can be bought.</param>
+/// <param name="Shop">How the shop works; members left out take their defaults.</param>
+/// <param name="Design">What is to be built.</param>
+/// <param name="Rates">What wood is worth to the shop; null to take it from the cheapest offers.</param>
+/// <param name="Today">The day on which the plan is made, for the age of boards; null for the service's day.</param>
+public sealed record InlineProblem(
+    IReadOnlyList<StockBoard>? Stock = null,
+    IReadOnlyList<OfferRecord>? Offers = null,
+    ShopEntry? Shop = null,
+    DesignEntry? Design = null,
+    RatesRecord? Rates = null,
+    DateOnly? Today = null);
+
+/// <summary>A board that a plan may cut.</summary>
+/// <param name="Id">Id, unique among the boards of the request.</param>
+/// <param name="Species">Species id, name or alias.</param>
+/// <param name="ThicknessMm">Thickness in millimetres.</param>
+/// <param name="WidthMm">Width in millimetres.</param>
+/// <param name="LengthMm">Length along the grain in millimetres.</param>
+/// <param name="Kind"><c>solid</c> or <c>sheet</c>.</param>
+/// <param name="Quantity">How many alike.</param>
+/// <param name="Surface"><c>rough</c> or <c>surfaced</c>.</param>
+/// <param name="Appearance"><c>clear</c>, <c>sound-knots</c> or <c>paint</c>.</param>
+/// <param name="Defects">Known defects.</param>
+/// <param name="Place">Where it lies.</param>
+/// <param name="LoggedAt">When it was logged; null for now.</param>
+public sealed record StockBoard(
+    string Id,
+    string Species,
+    decimal ThicknessMm,
+    decimal WidthMm,
+    decimal LengthMm,
+    string Kind = "solid",
+    int Quantity = 1,
+    string Surface = "rough",
+    string Appearance = "clear",
+    IReadOnlyList<DefectRecord>? Defects = null,
+    string? Place = null,
+    DateTimeOffset? LoggedAt = null);
+
+/// <summary>What a board foot is worth in the shop's currency, before the size of the piece is taken into account.</summary>
+/// <param name="Otherwise">For species that have no rate of their own.</param>
+/// <param name="PerBoardFoot">By species id.</param>
+public sealed record RatesRecord(decimal Otherwise, IReadOnlyDictionary<string, decimal> PerBoardFoot);

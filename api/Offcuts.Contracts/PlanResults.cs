@@ -1,0 +1,166 @@
+namespace Offcuts.Contracts;
+
+/// <summary>A plan. Money is in <paramref name="Currency"/>, lengths in millimetres.</summary>
+/// <param name="Status"><c>proved</c>, <c>feasible</c> or <c>incomplete</c>.</param>
+/// <param name="Currency">ISO 4217 code.</param>
+/// <param name="TotalCost">All money.</param>
+/// <param name="WoodCost">Money spent on wood.</param>
+/// <param name="ItemCost">Money spent on what is bought ready made.</param>
+/// <param name="WoodBound">No plan for the same parts spends less on wood.</param>
+/// <param name="Gap">(wood cost - bound) / wood cost; 0 when proved or free.</param>
+/// <param name="WorthConsumed">Worth of the shop's own boards that are cut up.</param>
+/// <param name="WorthReturned">Worth of the leftovers that go back to the rack.</param>
+/// <param name="Boards">Every board that is cut, in cutting order.</param>
+/// <param name="GlueUps">How the strips go together.</param>
+/// <param name="Purchases">The wood to buy.</param>
+/// <param name="ShoppingLists">What to buy where, wood and items.</param>
+/// <param name="Missing">What can be had neither from stock nor from any offer.</param>
+/// <param name="Warnings">What the maker should mind.</param>
+/// <param name="Run">How the plan was found.</param>
+public sealed record PlanResult(
+    string Status,
+    string Currency,
+    decimal TotalCost,
+    decimal WoodCost,
+    decimal ItemCost,
+    decimal WoodBound,
+    decimal Gap,
+    decimal WorthConsumed,
+    decimal WorthReturned,
+    IReadOnlyList<BoardCutRecord> Boards,
+    IReadOnlyList<GlueUpRecord> GlueUps,
+    IReadOnlyList<PurchaseRecord> Purchases,
+    IReadOnlyList<ShoppingList> ShoppingLists,
+    IReadOnlyList<MissingRecord> Missing,
+    IReadOnlyList<WarningRecord> Warnings,
+    RunRecord Run);
+
+/// <summary>One board and how it is cut.</summary>
+/// <param name="Number">Number in cutting order, from 1.</param>
+/// <param name="BoardId">Id of the board in stock; null for a bought one.</param>
+/// <param name="OfferId">Id of the offer it is bought from; null for one in stock.</param>
+/// <param name="Copy">Which of several alike, from 1.</param>
+/// <param name="Kind"><c>solid</c> or <c>sheet</c>.</param>
+/// <param name="Species">Species id.</param>
+/// <param name="Surface"><c>rough</c> or <c>surfaced</c>.</param>
+/// <param name="Size">Size before cutting.</param>
+/// <param name="Place">Where a board in stock lies.</param>
+/// <param name="Defects">Defects to keep clear of.</param>
+/// <param name="FirstCut"><c>crosscut</c> or <c>rip</c>.</param>
+/// <param name="Pieces">All pieces the board falls into, waste included; with the kerfs they cover the board exactly.</param>
+/// <param name="Cuts">The saw cuts in order.</param>
+public sealed record BoardCutRecord(
+    int Number,
+    string? BoardId,
+    string? OfferId,
+    int Copy,
+    string Kind,
+    string Species,
+    string Surface,
+    SizeRecord Size,
+    string? Place,
+    IReadOnlyList<DefectRecord> Defects,
+    string FirstCut,
+    IReadOnlyList<PieceRecord> Pieces,
+    IReadOnlyList<CutRecord> Cuts);
+
+/// <summary>A piece, measured from the board's left end and lower edge.</summary>
+/// <param name="Kind"><c>part</c>, <c>strip</c>, <c>leftover</c> or <c>waste</c>.</param>
+/// <param name="XMm">Distance along the board.</param>
+/// <param name="YMm">Distance across the board.</param>
+/// <param name="LengthMm">Extent along the board.</param>
+/// <param name="WidthMm">Extent across the board.</param>
+/// <param name="Name">Name of the part, or of the strip's panel.</param>
+/// <param name="Copy">Which of the parts or panels of that name, from 1.</param>
+/// <param name="Turned">Whether a part's length lies across the board.</param>
+/// <param name="SubPanel">Which sub-panel a strip belongs to, from 1.</param>
+/// <param name="Order">Which strip of the sub-panel, from 1.</param>
+/// <param name="NetWidthMm">Width that a strip counts for after jointing.</param>
+public sealed record PieceRecord(
+    string Kind,
+    decimal XMm,
+    decimal YMm,
+    decimal LengthMm,
+    decimal WidthMm,
+    string? Name = null,
+    int? Copy = null,
+    bool? Turned = null,
+    int? SubPanel = null,
+    int? Order = null,
+    decimal? NetWidthMm = null);
+
+/// <summary>A saw cut: the wood that it turns to dust.</summary>
+/// <param name="Order">Order from 1.</param>
+/// <param name="Direction"><c>crosscut</c> or <c>rip</c>.</param>
+/// <param name="XMm">Distance along the board.</param>
+/// <param name="YMm">Distance across the board.</param>
+/// <param name="LengthMm">Extent along the board.</param>
+/// <param name="WidthMm">Extent across the board.</param>
+public sealed record CutRecord(int Order, string Direction, decimal XMm, decimal YMm, decimal LengthMm, decimal WidthMm);
+
+/// <summary>One edge-glued panel.</summary>
+/// <param name="Panel">Name of the panel.</param>
+/// <param name="Copy">Which of the panels of that name, from 1.</param>
+/// <param name="Species">Species of all its strips.</param>
+/// <param name="SubPanels">Its sub-panels; a single one if the planer takes the whole.</param>
+public sealed record GlueUpRecord(string Panel, int Copy, string Species, IReadOnlyList<SubPanelRecord> SubPanels);
+
+/// <summary>Strips that are glued together before surfacing.</summary>
+/// <param name="Number">Number in the panel, from 1.</param>
+/// <param name="NeededWidthMm">Width that the jointed strips must reach together.</param>
+/// <param name="Strips">The strips in order.</param>
+public sealed record SubPanelRecord(int Number, decimal NeededWidthMm, IReadOnlyList<StripRecord> Strips);
+
+/// <summary>Where a strip comes from.</summary>
+/// <param name="Order">Order in the sub-panel, from 1.</param>
+/// <param name="BoardNumber">Number of the board in the plan.</param>
+/// <param name="NetWidthMm">Width that it counts for after jointing.</param>
+public sealed record StripRecord(int Order, int BoardNumber, decimal NetWidthMm);
+
+/// <summary>Wood to buy.</summary>
+/// <param name="OfferId">Id of the offer.</param>
+/// <param name="Supplier">Who sells it.</param>
+/// <param name="Name">What the supplier calls it.</param>
+/// <param name="Kind"><c>solid</c> or <c>sheet</c>.</param>
+/// <param name="Species">Species id.</param>
+/// <param name="Surface"><c>rough</c> or <c>surfaced</c>.</param>
+/// <param name="Size">Size of the piece.</param>
+/// <param name="Count">How many.</param>
+/// <param name="UnitPrice">Price of one.</param>
+/// <param name="Cost">Price of all of them.</param>
+public sealed record PurchaseRecord(
+    string OfferId, string Supplier, string? Name, string Kind, string Species, string Surface, SizeRecord Size, int Count, decimal UnitPrice, decimal Cost);
+
+/// <summary>What to buy at one supplier.</summary>
+/// <param name="Supplier">The supplier; null for items that may be bought anywhere.</param>
+/// <param name="Wood">The wood.</param>
+/// <param name="Items">What is bought ready made.</param>
+/// <param name="Total">Price of all of it.</param>
+public sealed record ShoppingList(string? Supplier, IReadOnlyList<PurchaseRecord> Wood, IReadOnlyList<ItemRecord> Items, decimal Total);
+
+/// <summary>A part or panel that the plan does not make, and why.</summary>
+/// <param name="Name">Name of the part or panel.</param>
+/// <param name="Quantity">How many are missing.</param>
+/// <param name="Code">Why, as one word.</param>
+/// <param name="Reason">Why, in a sentence with sizes in the shop's unit.</param>
+/// <param name="Closest">Id of the board or offer that comes closest.</param>
+/// <param name="NeededMm">What it would have to have, where the reason is a size.</param>
+/// <param name="HasMm">What it has instead.</param>
+public sealed record MissingRecord(string Name, int Quantity, string Code, string Reason, string? Closest, decimal? NeededMm, decimal? HasMm);
+
+/// <summary>Something about a plan that the maker should mind.</summary>
+/// <param name="Code">What it is, as one word.</param>
+/// <param name="Subject">Name of the part or id of the board that it is about.</param>
+/// <param name="Text">A sentence with sizes in the shop's unit.</param>
+/// <param name="ValueMm">The size in question, if one is.</param>
+/// <param name="LimitMm">The shop's limit for it, if there is one.</param>
+public sealed record WarningRecord(string Code, string Subject, string Text, decimal? ValueMm, decimal? LimitMm);
+
+/// <summary>How a plan was found: enough to find it again.</summary>
+/// <param name="Seed">Seed of the random choices.</param>
+/// <param name="BudgetMs">Time allowed, in milliseconds.</param>
+/// <param name="ElapsedMs">Time taken, in milliseconds.</param>
+/// <param name="FirstPlanAfterMs">When the first complete plan was there, in milliseconds.</param>
+/// <param name="Finished">Whether the search ended by itself; only then does the same seed give the same plan.</param>
+/// <param name="PlannerVersion">Version of the planner.</param>
+public sealed record RunRecord(int Seed, int BudgetMs, int ElapsedMs, int FirstPlanAfterMs, bool Finished, string PlannerVersion);

@@ -1,0 +1,61 @@
+namespace Offcuts.Contracts;
+
+/// <summary>A planning run and, once there is one, its plan. Every plan has passed the auditor.</summary>
+/// <param name="Id">Id of the run.</param>
+/// <param name="State"><c>queued</c>, <c>planning</c>, <c>done</c>, <c>cancelled</c>, <c>failed</c> or <c>interrupted</c>; it only moves forward.</param>
+/// <param name="RequestedAt">When it was asked for (UTC).</param>
+/// <param name="FinishedAt">When it ended (UTC); null before.</param>
+/// <param name="Design">The design as it was.</param>
+/// <param name="BudgetMs">Time allowed in milliseconds.</param>
+/// <param name="Seed">Seed of the random choices.</param>
+/// <param name="Progress">How far the search is; null before it began.</param>
+/// <param name="Failure">Why there is no plan; null unless failed.</param>
+/// <param name="Plan">The plan: the best so far while planning, the last once done or cancelled; null before the first.</param>
+public sealed record PlanRecord(
+    string Id,
+    string State,
+    DateTimeOffset RequestedAt,
+    DateTimeOffset? FinishedAt,
+    PlanDesign Design,
+    int BudgetMs,
+    int Seed,
+    PlanProgressRecord? Progress,
+    PlanFailure? Failure,
+    PlanResult? Plan);
+
+/// <summary>Which design a plan is for.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Version">Id of its content.</param>
+/// <param name="Reference">Reference of the stored design; null for an inline one.</param>
+public sealed record PlanDesign(string Name, string Version, string? Reference);
+
+/// <summary>How far a search is. Money is in the shop's currency.</summary>
+/// <param name="ElapsedMs">Time since it began, in milliseconds.</param>
+/// <param name="WoodCost">Cost of the wood of the best plan so far; null before the first.</param>
+/// <param name="WoodBound">No plan costs less than this, as far as known.</param>
+/// <param name="Gap">(cost - bound) / cost; null before the first plan.</param>
+public sealed record PlanProgressRecord(int ElapsedMs, decimal? WoodCost, decimal WoodBound, decimal? Gap);
+
+/// <summary>Why a run failed.</summary>
+/// <param name="Type">Path of the page that documents this kind of problem.</param>
+/// <param name="Code">The last word of the type.</param>
+/// <param name="Detail">What happened.</param>
+/// <param name="Reproduction">Name of the file in the service's data folder that holds what is needed to look into it.</param>
+public sealed record PlanFailure(string Type, string Code, string Detail, string? Reproduction);
+
+/// <summary>A run in the list of them.</summary>
+/// <param name="Id">Id of the run.</param>
+/// <param name="State">See <see cref="PlanRecord"/>.</param>
+/// <param name="RequestedAt">When it was asked for (UTC).</param>
+/// <param name="Design">The design as it was.</param>
+/// <param name="Status"><c>proved</c>, <c>feasible</c> or <c>incomplete</c>; null while there is no plan.</param>
+/// <param name="Currency">ISO 4217 code of the cost; null while there is no plan.</param>
+/// <param name="TotalCost">All money; null while there is no plan.</param>
+/// <param name="Gap">How far the wood may be above the best possible; null while there is no plan.</param>
+public sealed record PlanSummary(
+    string Id, string State, DateTimeOffset RequestedAt, PlanDesign Design, string? Status, string? Currency, decimal? TotalCost, decimal? Gap);
+
+/// <summary>One page of runs.</summary>
+/// <param name="Items">The runs, newest first.</param>
+/// <param name="Next">Cursor of the next page; null on the last.</param>
+public sealed record PlanPage(IReadOnlyList<PlanSummary> Items, string? Next);

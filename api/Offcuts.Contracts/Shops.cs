@@ -1,0 +1,67 @@
+namespace Offcuts.Contracts;
+
+/// <summary>The shop as it is entered; what is null takes its default. Lengths are decimal millimetres.</summary>
+/// <param name="Unit"><c>inch</c> or <c>millimetre</c>: the unit in which sizes are shown.</param>
+/// <param name="Currency">ISO 4217 code of all prices.</param>
+/// <param name="KerfMm">Width of the saw's cut.</param>
+/// <param name="Rough">What milling takes from rough stock.</param>
+/// <param name="Surfaced">What milling takes from surfaced stock.</param>
+/// <param name="Sheet">What cutting to size takes from sheets; their thickness is never changed.</param>
+/// <param name="PanelOversizeMm">By how much a panel is glued up wider than finished.</param>
+/// <param name="SeamAllowanceMm">What jointing the last seam between two surfaced sub-panels takes.</param>
+/// <param name="PlanerWidthMm">The widest piece the planer takes.</param>
+/// <param name="JointerWidthMm">The widest rough piece the jointer flattens.</param>
+/// <param name="NarrowestStripMm">The narrowest strip to glue up, where a panel does not say.</param>
+/// <param name="WidestStripMm">The widest strip to glue up, where a panel does not say.</param>
+/// <param name="Keep">The smallest leftover worth keeping.</param>
+/// <param name="ShortestAtPlanerMm">The shortest piece that is safe at the planer; the machine's manual decides.</param>
+/// <param name="ShortestAtJointerMm">The shortest piece that is safe at the jointer; the machine's manual decides.</param>
+/// <param name="Recut">Whether a strip may be cut once more to hold several blanks.</param>
+public sealed record ShopEntry(
+    string? Unit = null,
+    string? Currency = null,
+    decimal? KerfMm = null,
+    AllowanceRecord? Rough = null,
+    AllowanceRecord? Surfaced = null,
+    AllowanceRecord? Sheet = null,
+    decimal? PanelOversizeMm = null,
+    decimal? SeamAllowanceMm = null,
+    decimal? PlanerWidthMm = null,
+    decimal? JointerWidthMm = null,
+    decimal? NarrowestStripMm = null,
+    decimal? WidestStripMm = null,
+    SizeRecord? Keep = null,
+    decimal? ShortestAtPlanerMm = null,
+    decimal? ShortestAtJointerMm = null,
+    bool? Recut = null);
+
+/// <summary>The shop with every value that counts; see <see cref="ShopEntry"/> for what each is.</summary>
+public sealed record ShopRecord(
+    string Unit,
+    string Currency,
+    decimal KerfMm,
+    AllowanceRecord Rough,
+    AllowanceRecord Surfaced,
+    AllowanceRecord Sheet,
+    decimal PanelOversizeMm,
+    decimal SeamAllowanceMm,
+    decimal PlanerWidthMm,
+    decimal JointerWidthMm,
+    decimal NarrowestStripMm,
+    decimal WidestStripMm,
+    SizeRecord Keep,
+    decimal ShortestAtPlanerMm,
+    decimal ShortestAtJointerMm,
+    bool Recut);
+
+/// <summary>What milling takes away, in total over both ends, edges or faces, in millimetres.</summary>
+/// <param name="LengthMm">Of the length.</param>
+/// <param name="WidthMm">Of the width.</param>
+/// <param name="ThicknessMm">Of the thickness.</param>
+public sealed record AllowanceRecord(decimal LengthMm, decimal WidthMm, decimal ThicknessMm);
+
+/// <summary>The size of a piece of wood in millimetres.</summary>
+/// <param name="ThicknessMm">Thickness.</param>
+/// <param name="WidthMm">Width, across the grain.</param>
+/// <param name="LengthMm">Length, along the grain.</param>
+public sealed record SizeRecord(decimal ThicknessMm, decimal WidthMm, decimal LengthMm);
