@@ -93,7 +93,7 @@ public sealed class BoardStore(Database database, TimeProvider clock)
         var now = clock.GetUtcNow();
         var first = connection.ExecuteScalar<long>(
             "UPDATE board_sequence SET next = next + @Count RETURNING next - @Count", new { boards.Count }, transaction);
-        var logged = boards.Select((board, index) => board with { Id = BoardLabel.Of(first + index), LoggedAt = now }).ToList();
+        var logged = boards.Select((board, index) => board with { Id = BoardIds.FromNumber(first + index), LoggedAt = now }).ToList();
         for (var index = 0; index < logged.Count; index++)
         {
             Insert(connection, transaction, logged[index], first + index);

@@ -24,6 +24,15 @@ public sealed record Species
     /// <summary>Tangential dimensional change coefficient per 1 % moisture content, if known.</summary>
     public decimal? TangentialCoefficient { get; init; }
 
+    /// <summary>Radial shrinkage from green to ovendry in per cent of the green size, if known.</summary>
+    public decimal? RadialShrinkage { get; init; }
+
+    /// <summary>Tangential shrinkage from green to ovendry in per cent of the green size, if known.</summary>
+    public decimal? TangentialShrinkage { get; init; }
+
+    /// <summary>Moisture content in per cent at which shrinkage is taken to start; null for the usual 30.</summary>
+    public decimal? FibreSaturation { get; init; }
+
     /// <summary>Where the numbers are from.</summary>
     public string? Source { get; init; }
 }

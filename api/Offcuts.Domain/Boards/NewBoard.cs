@@ -1,0 +1,55 @@
+namespace Offcuts.Domain;
+
+/// <summary>A board to be logged: a <see cref="Board"/> that has no id and no status yet.</summary>
+public sealed record NewBoard
+{
+    /// <summary>Solid wood or sheet goods.</summary>
+    public BoardKind Kind { get; init; } = BoardKind.Solid;
+
+    /// <summary>The species (for sheets: the material) by its id in the species list.</summary>
+    public required string Species { get; init; }
+
+    /// <summary>Thickness, width and length as measured.</summary>
+    public required Dimensions Size { get; init; }
+
+    /// <summary>How many alike; at least 1.</summary>
+    public int Quantity { get; init; } = 1;
+
+    /// <summary>Rough from the saw or already surfaced.</summary>
+    public Surface Surface { get; init; } = Surface.Rough;
+
+    /// <summary>What its faces are good for.</summary>
+    public Appearance Appearance { get; init; } = Appearance.Clear;
+
+    /// <summary>Known defects, as rectangles on the face.</summary>
+    public IReadOnlyList<Defect> Defects { get; init; } = [];
+
+    /// <summary>Where it lies.</summary>
+    public string? Place { get; init; }
+
+    /// <summary>Where it came from.</summary>
+    public string? Source { get; init; }
+
+    /// <summary>When it was first logged; null for now.</summary>
+    public DateTimeOffset? LoggedAt { get; init; }
+
+    /// <summary>Anything else worth remembering.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>The board with the id and the time that the store gives it.</summary>
+    public Board ToBoard(string id, DateTimeOffset now) => new()
+    {
+        Id = id,
+        Kind = Kind,
+        Species = Species,
+        Size = Size,
+        Quantity = Quantity,
+        Surface = Surface,
+        Appearance = Appearance,
+        Defects = Defects,
+        Place = Place,
+        Source = Source,
+        LoggedAt = LoggedAt ?? now,
+        Note = Note,
+    };
+}
