@@ -9,18 +9,15 @@ public static class MoneyText
     /// <summary>The largest amount read, in minor units: far below where sums over a plan could overflow.</summary>
     public const long MaxMinorUnits = 1_000_000_000_000;
 
-    private const int UsualDigits = 2;
+    // ISO 4217, list one: currencies in use whose minor unit is not two decimal digits (from memory, 2024).
+    private static readonly HashSet<string> WithoutDigits =
+        [.. "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF".Split(' ')];
 
-    // ISO 4217, list one: the minor units of currencies in use that are not two decimal digits (from memory, 2024).
-    private static readonly Dictionary<string, int> UnusualDigits = new(StringComparer.Ordinal)
-    {
-        ["BIF"] = 0, ["CLP"] = 0, ["DJF"] = 0, ["GNF"] = 0, ["ISK"] = 0, ["JPY"] = 0, ["KMF"] = 0, ["KRW"] = 0, ["PYG"] = 0,
-        ["RWF"] = 0, ["UGX"] = 0, ["VND"] = 0, ["VUV"] = 0, ["XAF"] = 0, ["XOF"] = 0, ["XPF"] = 0,
-        ["BHD"] = 3, ["IQD"] = 3, ["JOD"] = 3, ["KWD"] = 3, ["LYD"] = 3, ["OMR"] = 3, ["TND"] = 3,
-    };
+    private static readonly HashSet<string> WithThreeDigits = [.. "BHD IQD JOD KWD LYD OMR TND".Split(' ')];
 
     /// <summary>How many decimal digits the currency's minor unit stands for: 2 unless ISO 4217 says otherwise.</summary>
-    public static int MinorDigits(string currency) => UnusualDigits.GetValueOrDefault(currency, UsualDigits);
+    public static int MinorDigits(string currency) =>
+        WithoutDigits.Contains(currency) ? 0 : WithThreeDigits.Contains(currency) ? 3 : 2;
 
     /// <summary>Whether the text has the form of an ISO 4217 code: three capital letters.</summary>
     public static bool IsCurrencyCode(string? text) => text is { Length: 3 } && text.All(char.IsAsciiLetterUpper);
@@ -30,7 +27,7 @@ public static class MoneyText
 
     /// <summary>The amount with its currency: <c>12.40 USD</c>, <c>1240 JPY</c>.</summary>
     public static string Format(Money amount, string currency) => string.Create(
-        CultureInfo.InvariantCulture, $"{ToDecimal(amount, currency).ToString($"F{MinorDigits(currency)}", CultureInfo.InvariantCulture)} {currency}");
+        CultureInfo.InvariantCulture, $"{ToDecimal(amount, currency)} {currency}");
 
     /// <summary>Reads an amount, with or without the currency's code behind it; never throws.</summary>
     /// <param name="text">What was written.</param>
