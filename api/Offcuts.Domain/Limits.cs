@@ -1,0 +1,32 @@
+namespace Offcuts.Domain;
+
+/// <summary>How much of everything the product takes: far above a workshop's needs, low enough that nothing runs away.</summary>
+public static class Limits
+{
+    /// <summary>Most pieces of one kind: of a board, a part, a panel, an item, an offer.</summary>
+    public const int MaxQuantity = 10_000;
+
+    /// <summary>Most parts, panels, groups and items in a design, and most boards in a list.</summary>
+    public const int MaxEntries = 2_000;
+
+    /// <summary>Most offers in one price list.</summary>
+    public const int MaxOffers = 1_000;
+
+    /// <summary>Most widths, and most lengths, in which one offer comes.</summary>
+    public const int MaxSizes = 100;
+
+    /// <summary>Most defects recorded on one board.</summary>
+    public const int MaxDefects = 100;
+
+    /// <summary>Longest name, in characters.</summary>
+    public const int MaxName = 80;
+
+    /// <summary>Longest place or source, in characters.</summary>
+    public const int MaxLine = 200;
+
+    /// <summary>Longest note or description, in characters.</summary>
+    public const int MaxNote = 2_000;
+
+    /// <summary>Most species or classes that one part, panel or group names.</summary>
+    public const int MaxSpecies = 100;
+}

@@ -1,0 +1,68 @@
+namespace Offcuts.Domain;
+
+/// <summary>What every shop's settings must keep.</summary>
+public static class ShopRules
+{
+    // No saw blade of a workshop is wider, and no milling takes more; a larger number was written in the wrong unit.
+    private static readonly Length WidestKerf = Length.FromInches(1);
+    private static readonly Length LargestAllowance = Length.FromInches(12);
+
+    /// <summary>Everything that is wrong with the settings, with pointers such as <c>#/kerf</c>; empty if nothing is.</summary>
+    public static IReadOnlyList<InputFault> Check(Shop shop)
+    {
+        var faults = new FaultList();
+        if (!MoneyText.IsCurrencyCode(shop.Currency))
+        {
+            faults.Add("#/currency", $"{LengthText.Quote(shop.Currency)}: give the three capital letters of ISO 4217, for instance USD.");
+        }
+
+        Upto(faults, "#/kerf", shop.Kerf, WidestKerf);
+        CheckAllowances(faults, "#/rough", shop.Rough);
+        CheckAllowances(faults, "#/surfaced", shop.Surfaced);
+        CheckAllowances(faults, "#/sheet", shop.Sheet);
+        Upto(faults, "#/panelOversize", shop.PanelOversize, LargestAllowance);
+        Upto(faults, "#/seamAllowance", shop.SeamAllowance, LargestAllowance);
+        faults.Size("#/planerWidth", "planer's width", shop.PlanerWidth);
+        faults.Size("#/jointerWidth", "jointer's width", shop.JointerWidth);
+        faults.Size("#/narrowestStrip", "narrowest strip", shop.NarrowestStrip);
+        faults.Size("#/widestStrip", "widest strip", shop.WidestStrip);
+        faults.Size("#/keep", shop.Keep);
+        Upto(faults, "#/shortestAtPlaner", shop.ShortestAtPlaner, Length.Max);
+        Upto(faults, "#/shortestAtJointer", shop.ShortestAtJointer, Length.Max);
+        CheckTogether(shop, faults);
+        return faults.Found;
+    }
+
+    private static void CheckTogether(Shop shop, FaultList faults)
+    {
+        if (shop.NarrowestStrip > shop.WidestStrip)
+        {
+            faults.Add("#/narrowestStrip", $"The narrowest strip is wider than the widest ({LengthText.Format(shop.WidestStrip, shop.Unit)}): make it narrower.");
+        }
+
+        if (shop.SeamAllowance >= shop.PlanerWidth)
+        {
+            faults.Add("#/seamAllowance", $"A seam takes as much as the planer is wide ({LengthText.Format(shop.PlanerWidth, shop.Unit)}): make it smaller.");
+        }
+
+        if (shop.Sheet.Thickness != Length.Zero)
+        {
+            faults.Add("#/sheet", $"Sheets are never planed: their thickness allowance is zero.");
+        }
+    }
+
+    private static void CheckAllowances(FaultList faults, string at, Allowances allowances)
+    {
+        Upto(faults, at, allowances.Length, LargestAllowance);
+        Upto(faults, at, allowances.Width, LargestAllowance);
+        Upto(faults, at, allowances.Thickness, LargestAllowance);
+    }
+
+    private static void Upto(FaultList faults, string at, Length value, Length most)
+    {
+        if (value < Length.Zero || value > most)
+        {
+            faults.Add(at, $"{LengthText.FormatExact(value)}: give zero or more and at most {LengthText.FormatExact(most)}.");
+        }
+    }
+}
