@@ -57,7 +57,8 @@ internal sealed class MasterProblem : IDisposable
     public static double MissingCost(PlanningModel model) =>
         1000 + (10 * model.Boards.Select(board => board.Price + board.WorthConsumed).DefaultIfEmpty(0).Max());
 
-    public bool Add(Pattern pattern)
+    /// <summary>Adds a pattern unless it is there. What it covers beyond the whole need counts only if <paramref name="beyondNeed"/>.</summary>
+    public bool Add(Pattern pattern, bool beyondNeed = false)
     {
         if (pattern.Cover.Length == 0 || !keys.Add(pattern.Key))
         {
@@ -67,7 +68,7 @@ internal sealed class MasterProblem : IDisposable
         var variable = solver.MakeNumVar(0, double.PositiveInfinity, "");
         foreach (var (row, amount) in pattern.Cover)
         {
-            cover[row].SetCoefficient(variable, Scaled(model.Rows[row], Math.Min(amount, model.Rows[row].Needed)));
+            cover[row].SetCoefficient(variable, Scaled(model.Rows[row], beyondNeed ? amount : Math.Min(amount, model.Rows[row].Needed)));
         }
 
         supply[pattern.Board.Supply].SetCoefficient(variable, 1);

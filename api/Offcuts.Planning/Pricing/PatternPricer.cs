@@ -40,9 +40,10 @@ internal sealed class PatternPricer
         return result;
     }
 
-    /// <summary>Patterns with negative reduced cost, at most one a board and direction and the best <paramref name="most"/> in all.</summary>
+    /// <summary>Patterns with negative reduced cost, at most one a board and direction and the best <paramref name="most"/> in all; see <see cref="ProfilePricer.Build"/> for proper ones.</summary>
     public List<Pattern> Improving(
-        PriceList prices, double[] supplyDuals, CostWeights weights, int most, Func<BoardType, bool> allowed, CancellationToken cancellationToken)
+        PriceList prices, double[] supplyDuals, CostWeights weights, int most, Func<BoardType, bool> allowed,
+        CancellationToken cancellationToken, bool proper = true)
     {
         var found = new List<(double Reduced, Pattern Pattern)>();
         foreach (var (pricer, all) in views)
@@ -58,7 +59,7 @@ internal sealed class PatternPricer
                 var reduced = weights.OfBoard(model, board) - supplyDuals[board.Supply] - value;
                 if (reduced < -Tolerance)
                 {
-                    found.Add((reduced, pricer.Build(board)));
+                    found.Add((reduced, pricer.Build(board, proper)));
                 }
             }
         }

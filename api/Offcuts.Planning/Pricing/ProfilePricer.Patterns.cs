@@ -5,11 +5,14 @@ namespace Offcuts.Planning.Pricing;
 /// <content>Reads the best pattern back from the knapsacks.</content>
 internal sealed partial class ProfilePricer
 {
-    /// <summary>The best pattern of a board; pieces beyond what is needed are left out. Call after <see cref="Open"/>.</summary>
-    public Pattern Build(BoardType board)
+    /// <summary>
+    /// The best pattern of a board. A proper one leaves out pieces beyond what is needed; an improper one has all that the
+    /// knapsacks counted, for the bound. Call after <see cref="Open"/>.
+    /// </summary>
+    public Pattern Build(BoardType board, bool proper)
     {
         var best = Best(board);
-        var need = (long[])prices.Need.Clone();
+        var need = Limits(proper);
         var sections = new List<Section>();
         var leaders = boardKnapsack.Trace(best.At).ToList();
 
@@ -18,18 +21,23 @@ internal sealed partial class ProfilePricer
         {
             for (var n = 0; n < count; n++)
             {
-                AddIfAny(sections, FirstOfLeader(tag), Bands(tag, need));
+                AddIfAny(sections, FirstOfLeader(tag), Bands(tag, proper ? need : Limits(proper)));
             }
         }
 
         if (best.Family >= 0)
         {
             var rest = view.FirstOf(board) + view.Kerf - (best.At * view.FirstCell);
-            AddRows(sections, best.Family, best.Count, rest, need);
+            AddRows(sections, best.Family, best.Count, rest, proper ? need : Limits(proper));
         }
 
         return PatternFactory.Create(model, board, view.RipFirst, sections);
     }
+
+    /// <summary>What may be taken: what is needed, or within one section any number of blanks.</summary>
+    private long[] Limits(bool proper) => proper
+        ? (long[])prices.Need.Clone()
+        : [.. prices.Need.Select((need, row) => need > 0 && model.Rows[row] is PartRow ? int.MaxValue : need)];
 
     private long FirstOfLeader(int tag) => tag < value.Length ? view.First[tag] : view.Profile.Families[tag - value.Length].Along;
 

@@ -14,26 +14,31 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
     private const double Whole = 1e-5;
 
     /// <summary>
-    /// One dive; null if time ran out or it cannot beat the incumbent. <paramref name="discrepancies"/> says how often the
+    /// One dive, from the cuts that are kept; null if time ran out or it cannot beat the incumbent. <paramref name="discrepancies"/> says how often the
     /// second choice is taken instead of the first, as <paramref name="random"/> decides where.
     /// </summary>
-    public Solution? Run(Solution? incumbent, int discrepancies, Random random, Func<BoardType, bool> allowed)
+    public Solution? Run(IReadOnlyList<(Pattern Pattern, int Count)> kept, Solution? incumbent, int discrepancies, Random random)
     {
         using var master = new MasterProblem(model, CostWeights.Blend);
         var need = model.Rows.Select(row => row.Needed).ToArray();
         var left = model.Supplies.Select(supply => supply.Capacity).ToArray();
-        foreach (var pattern in pool)
+        var cuts = new List<(Pattern, int)>();
+        var spent = 0.0;
+        foreach (var (pattern, count) in kept)
+        {
+            Take(pattern, count);
+        }
+
+        foreach (var pattern in pool.Where(pattern => pattern.Cover.Any(cover => need[cover.Row] > 0) && left[pattern.Board.Supply] > 0))
         {
             master.Add(pattern);
         }
 
-        var cuts = new List<(Pattern, int)>();
-        var spent = 0.0;
         while (Array.Exists(need, amount => amount > 0))
         {
             ColumnGeneration.Run(
                 model, master, pricer, CostWeights.Blend, need, clock, RoundsPerStep,
-                board => left[board.Supply] > 0 && allowed(board), found);
+                board => left[board.Supply] > 0, found);
             if (clock.IsOver || (incumbent is { IsComplete: true } && spent + master.Objective >= Blended(incumbent) - 1e-6))
             {
                 return null;
@@ -47,13 +52,18 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
 
             foreach (var (pattern, count) in chosen)
             {
-                Fix(master, pattern, count, need, left);
-                cuts.Add((pattern, count));
-                spent += CostWeights.Blend.Of(pattern) * count;
+                Take(pattern, count);
             }
         }
 
         return new Solution(model, cuts);
+
+        void Take(Pattern pattern, int count)
+        {
+            Fix(master, pattern, count, need, left);
+            cuts.Add((pattern, count));
+            spent += CostWeights.Blend.Of(pattern) * count;
+        }
     }
 
     private static double Blended(Solution solution) =>

@@ -24,24 +24,40 @@ internal static class GreedyStart
         while (need.Any(amount => amount > 0))
         {
             var prices = PriceList.FromDuals(model.Rows, values, need, 0);
-            var best = pricer.Improving(prices, noDuals, new CostWeights(0, 0), int.MaxValue, board => candidates[board.Index] && left[board.Supply] > 0, CancellationToken.None)
-                .OrderByDescending(pattern => Merit(model, pattern, values)).ThenBy(pattern => pattern.Board.Index).FirstOrDefault();
-            if (best is null)
+            var ranked = pricer.Improving(prices, noDuals, new CostWeights(0, 0), int.MaxValue, board => candidates[board.Index] && left[board.Supply] > 0, CancellationToken.None)
+                .OrderByDescending(pattern => Merit(model, pattern, values)).ThenBy(pattern => pattern.Board.Index).ToList();
+            if (ranked.Count == 0)
             {
                 break;
             }
 
-            var count = Times(best, need, left[best.Board.Supply]);
-            cuts.Add((best, count));
-            found(best);
-            left[best.Board.Supply] -= count;
-            foreach (var (row, amount) in best.Cover)
+            // Several a round, as long as they do not take from each other: pricing again for each costs more than it brings.
+            var most = 1 + (ranked.Count / 10);
+            foreach (var pattern in ranked.Take(most))
             {
-                need[row] = Math.Max(0, need[row] - (amount * count));
+                if (pattern == ranked[0] || IsOpen(pattern))
+                {
+                    Take(pattern);
+                }
             }
         }
 
         return new Solution(model, cuts);
+
+        bool IsOpen(Pattern pattern) => left[pattern.Board.Supply] > 0
+            && pattern.Cover.All(cover => cover.Amount <= need[cover.Row]) && (pattern.Money == 0 || cuts.Count == 0);
+
+        void Take(Pattern pattern)
+        {
+            var count = Times(pattern, need, left[pattern.Board.Supply]);
+            cuts.Add((pattern, count));
+            found(pattern);
+            left[pattern.Board.Supply] -= count;
+            foreach (var (row, amount) in pattern.Cover)
+            {
+                need[row] = Math.Max(0, need[row] - (amount * count));
+            }
+        }
     }
 
     private static int Times(Pattern pattern, long[] need, long left)

@@ -9,6 +9,7 @@ namespace Offcuts.Planning.Search;
 internal sealed class ScenarioSearch
 {
     private const int MostDives = 8;
+    private const int RebuildsPerDive = 6;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
     private readonly Dictionary<string, Pattern> pool = new(StringComparer.Ordinal);
@@ -60,7 +61,7 @@ internal sealed class ScenarioSearch
         {
             master.SetWeights(CostWeights.MoneyOnly);
             ColumnGeneration.Run(Model, master, pricer, CostWeights.MoneyOnly, need, clock, 200, _ => true, Keep);
-            TakeBound(master, need);
+            Bound = ColumnGeneration.TightenBound(Model, master, pricer, need, clock, Bound);
         }
 
         improved(this);
@@ -72,21 +73,23 @@ internal sealed class ScenarioSearch
         var random = new Random(seed);
         for (var n = 0; n < MostDives && !clock.IsOver; n++)
         {
-            if (rivalMoney() is { } rival && rival < RoundedBound)
-            {
-                return;
-            }
-
-            if (n > 1 && IsProved)
+            if ((rivalMoney() is { } rival && rival < RoundedBound) || (n > 1 && IsProved))
             {
                 break;
             }
 
-            Offer(new Dive(Model, pricer, [.. pool.Values], clock, Keep).Run(n < 2 ? null : Best, n, random, _ => true));
-            if (!IsProved && Best is { IsComplete: true } && n is 0 or 3 or MostDives - 1)
+            Offer(Dive().Run([], n < 2 ? null : Best, n, random));
+            if (!IsProved && Best is { IsComplete: true } && n is 1 or 4 or MostDives - 1)
             {
-                Offer(PoolProgram.Solve(Model, Pool(), Best!.Money, byMoney: true, Best, clock, TimeSpan.FromSeconds(2)));
+                Offer(PoolProgram.Solve(Model, Pool(), Best!.Money, byMoney: true, Best, clock, TimeSpan.FromSeconds(1)));
             }
+
+            Rebuild(random, RebuildsPerDive);
+        }
+
+        if (rivalMoney() is { } other && other < RoundedBound)
+        {
+            return;
         }
 
         if (Best is { IsComplete: true } best && !clock.IsOver)
@@ -94,6 +97,23 @@ internal sealed class ScenarioSearch
             Offer(PoolProgram.Solve(Model, Pool(), best.Money, byMoney: false, best, clock, TimeSpan.FromSeconds(2)));
         }
     }
+
+    /// <summary>
+    /// Large neighbourhood search: takes the bought boards and some others out of the best plan and plans anew for what they
+    /// gave, the rest staying as it is.
+    /// </summary>
+    private void Rebuild(Random random, int times)
+    {
+        for (var n = 0; n < times && !clock.IsOver && !IsProved && Best is { IsComplete: true } best; n++)
+        {
+            var free = 6 + random.Next(1 + Math.Min(20, best.Cuts.Count / 2));
+            var others = best.Cuts.Where(cut => cut.Pattern.Money == 0).OrderBy(_ => random.Next()).Skip(free);
+            var bought = best.Cuts.Where(cut => cut.Pattern.Money > 0).OrderBy(_ => random.Next()).Skip(4);
+            Offer(Dive().Run([.. others, .. bought], best, random.Next(2), random));
+        }
+    }
+
+    private Dive Dive() => new(Model, pricer, [.. pool.Values], clock, Keep);
 
     private long[] Need() => [.. Model.Rows.Select(row => row.Needed)];
 
