@@ -1,0 +1,52 @@
+using System.CommandLine;
+using Offcuts.Cli.Connections;
+using Offcuts.Contracts;
+
+namespace Offcuts.Cli.Commands.Boards;
+
+/// <summary><c>offcuts boards add</c>.</summary>
+internal static class Add
+{
+    private static readonly Argument<string[]> Size = new("SIZE")
+    {
+        Description = "Thickness x width x length as measured, for instance 3/4 x 5 1/2 x 36",
+        Arity = ArgumentArity.OneOrMore,
+    };
+
+    private static readonly Option<string> Species = new("--species") { Description = BoardOptions.Species.Description, HelpName = "SPECIES", Required = true };
+
+    public static Verb Create() => new Verb(
+        "add",
+        "Log a board, or several exactly alike",
+        "offcuts boards add 3/4 x 5 1/2 x 36 --species white-ash --place \"rack 2\"",
+        "offcuts boards add 4/4 x 7 x 8ft --species black-walnut --quantity 2 --source \"bench build\"",
+        "offcuts boards add 18mm x 600mm x 1200mm --species baltic-birch --kind sheet")
+        .With(Size, Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface, BoardOptions.Appearance,
+            BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
+        .Does(AddAsync);
+
+    private static async Task<int> AddAsync(Run run)
+    {
+        var api = await run.ConnectAsync();
+        var unit = await run.UnitAsync();
+        var size = Lengths.Size("SIZE", run.Get(Size), unit);
+        var kind = run.Get(BoardOptions.Kind) ?? "solid";
+        var entry = new BoardEntry(
+            run.Get(Species)!, size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres, kind,
+            run.Get(BoardOptions.Quantity) ?? 1,
+            run.Get(BoardOptions.Surface) ?? (kind == "sheet" ? "surfaced" : "rough"),
+            run.Get(BoardOptions.Appearance) ?? "clear",
+            Place: run.Get(BoardOptions.Place), Source: run.Get(BoardOptions.Source), Note: run.Get(BoardOptions.Note));
+        var board = await api.CreateBoardAsync(entry, run.Cancellation);
+        if (run.Json)
+        {
+            run.WriteJson(board, ClientJson.Default.BoardRecord);
+            return ExitCode.Ok;
+        }
+
+        // The id is the data: a script takes it, a person writes it on the end grain.
+        run.Terminal.Out.WriteLine(SafeText.Of(board.Id));
+        run.Say($"Logged {board.Species}, {BoardView.Size(board, unit)}. Write {board.Id} on its end grain.");
+        return ExitCode.Ok;
+    }
+}

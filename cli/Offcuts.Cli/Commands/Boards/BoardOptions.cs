@@ -1,0 +1,27 @@
+using System.CommandLine;
+
+namespace Offcuts.Cli.Commands.Boards;
+
+/// <summary>Options that several verbs of <c>boards</c> take.</summary>
+internal static class BoardOptions
+{
+    public static readonly Option<string> Species = new("--species") { Description = "Species, by id or name", HelpName = "SPECIES" };
+    public static readonly Option<int?> Quantity = new("--quantity") { Description = "How many alike", HelpName = "COUNT" };
+    public static readonly Option<string> Kind = Word("--kind", "What it is", "solid", "sheet");
+    public static readonly Option<string> Surface = Word("--surface", "How far it is milled", "rough", "surfaced");
+    public static readonly Option<string> Appearance = Word("--appearance", "What its faces are good for", "clear", "sound-knots", "paint");
+    public static readonly Option<string> Status = Word("--status", "Where it is in its life", "free", "reserved", "used", "gone");
+    public static readonly Option<string> Place = new("--place") { Description = "Where it lies", HelpName = "TEXT" };
+    public static readonly Option<string> Source = new("--source") { Description = "Where it came from", HelpName = "TEXT" };
+    public static readonly Option<string> Note = new("--note") { Description = "Anything else worth remembering", HelpName = "TEXT" };
+    public static readonly Option<bool> Yes = new("--yes", "-y") { Description = "Do not ask" };
+    public static readonly Option<bool> DryRun = new("--dry-run", "-n") { Description = "Say what would be done, and change nothing" };
+    public static readonly Argument<string> Id = new("ID") { Description = "The board's id, as on its end grain" };
+
+    private static Option<string> Word(string name, string what, params string[] words)
+    {
+        var option = new Option<string>(name) { Description = $"{what}: {string.Join(", ", words)}", HelpName = "WORD" };
+        option.CompletionSources.Add(words);
+        return option;
+    }
+}

@@ -1,0 +1,51 @@
+using System.Globalization;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands.Boards;
+
+/// <summary>Boards as a person reads them.</summary>
+internal static class BoardView
+{
+    /// <summary>The size of a board in the shop's unit.</summary>
+    public static string Size(BoardRecord board, DisplayUnit unit) =>
+        Lengths.Text(new(board.ThicknessMm, board.WidthMm, board.LengthMm), unit);
+
+    /// <summary>A list.</summary>
+    public static void WriteTable(IEnumerable<BoardRecord> boards, DisplayUnit unit, Terminal terminal)
+    {
+        var table = new Table("ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", "STATUS", "PLACE");
+        foreach (var board in boards)
+        {
+            table.Add(
+                board.Id, board.Species, Size(board, unit), board.Quantity.ToString(CultureInfo.InvariantCulture),
+                board.Kind == "sheet" ? "sheet" : board.Surface, board.Appearance, board.Status, board.Place);
+        }
+
+        table.Write(terminal);
+    }
+
+    /// <summary>Everything about one board.</summary>
+    public static void WriteDetails(BoardRecord board, DisplayUnit unit, Terminal terminal)
+    {
+        var logged = board.LoggedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        (string Name, string? Value)[] rows =
+        [
+            ("Board", board.Id), ("Species", board.Species), ("Size", Size(board, unit)),
+            ("Quantity", board.Quantity.ToString(CultureInfo.InvariantCulture)), ("Kind", $"{board.Kind}, {board.Surface}"),
+            ("Appearance", board.Appearance), ("Status", board.Status), ("Place", board.Place), ("Source", board.Source),
+            ("Logged", logged), ("Note", board.Note), .. board.Defects.Select(defect => ("Defect", (string?)Defect(defect, unit))),
+        ];
+        foreach (var (name, value) in rows.Where(row => !string.IsNullOrEmpty(row.Value)))
+        {
+            terminal.Out.WriteLine($"{name + ":",-11} {SafeText.Of(value)}");
+        }
+    }
+
+    private static string Defect(DefectRecord defect, DisplayUnit unit)
+    {
+        return $"{defect.Kind}, {Text(defect.LengthMm)} along by {Text(defect.WidthMm)} across, {Text(defect.XMm)} from the left end and {Text(defect.YMm)} from the lower edge";
+
+        string Text(decimal millimetres) => LengthText.Format(Length.FromMillimetres(millimetres), unit);
+    }
+}

@@ -1,0 +1,12 @@
+namespace Offcuts.Cli.Commands.Boards;
+
+/// <summary><c>offcuts boards</c>.</summary>
+internal static class BoardsCommand
+{
+    public static Verb Create() => new Verb(
+        "boards",
+        "The boards, offcuts and sheets on the rack",
+        "offcuts boards add 3/4 x 5 1/2 x 36 --species white-ash --place \"rack 2\"",
+        "offcuts boards list --species white-ash --min-length 30in")
+        .With(List.Create(), Add.Create(), Show.Create(), Edit.Create(), Remove.Create(), Import.Create());
+}

@@ -1,0 +1,54 @@
+using System.CommandLine;
+using Offcuts.Cli.Connections;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands.Boards;
+
+/// <summary><c>offcuts boards edit</c>.</summary>
+internal static class Edit
+{
+    private static readonly Option<string> Size = new("--size") { Description = "Thickness x width x length", HelpName = "SIZE" };
+
+    public static Verb Create() => new Verb(
+        "edit",
+        "Change what is known of a board; what is not named stays as it is",
+        "offcuts boards edit K7M --place \"wall rack\" --status reserved",
+        "offcuts boards edit K7M --size \"3/4 x 5 1/2 x 30 1/4\" --note \"split end cut off\"")
+        .With(BoardOptions.Id, Size, BoardOptions.Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface,
+            BoardOptions.Appearance, BoardOptions.Status, BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
+        .Does(EditAsync);
+
+    private static async Task<int> EditAsync(Run run)
+    {
+        var api = await run.ConnectAsync();
+        var unit = await run.UnitAsync();
+        var old = await api.GetBoardAsync(run.Get(BoardOptions.Id), run.Cancellation);
+        var size = run.Get(Size) is { } text
+            ? Lengths.Size("--size", [text], unit)
+            : new Dimensions(Length.FromMillimetres(old.ThicknessMm), Length.FromMillimetres(old.WidthMm), Length.FromMillimetres(old.LengthMm));
+        var entry = new BoardEntry(
+            run.Get(BoardOptions.Species) ?? old.Species,
+            size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres,
+            run.Get(BoardOptions.Kind) ?? old.Kind,
+            run.Get(BoardOptions.Quantity) ?? old.Quantity,
+            run.Get(BoardOptions.Surface) ?? old.Surface,
+            run.Get(BoardOptions.Appearance) ?? old.Appearance,
+            run.Get(BoardOptions.Status) ?? old.Status,
+            old.Defects,
+            run.Get(BoardOptions.Place) ?? old.Place,
+            run.Get(BoardOptions.Source) ?? old.Source,
+            run.Get(BoardOptions.Note) ?? old.Note);
+        var board = await api.ReplaceBoardAsync(old.Id, entry, run.Cancellation);
+        if (run.Json)
+        {
+            run.WriteJson(board, ClientJson.Default.BoardRecord);
+        }
+        else
+        {
+            BoardView.WriteDetails(board, unit, run.Terminal);
+        }
+
+        return ExitCode.Ok;
+    }
+}

@@ -1,0 +1,113 @@
+using System.CommandLine;
+using System.Reflection;
+using Offcuts.Cli.Commands.Boards;
+using Offcuts.Cli.Commands.Designs;
+using Offcuts.Cli.Commands.Offers;
+using Offcuts.Cli.Commands.Plans;
+using Offcuts.Cli.Commands.Prices;
+using Offcuts.Cli.Commands.Shop;
+using Offcuts.Cli.Commands.Species;
+using Offcuts.Cli.Help;
+
+namespace Offcuts.Cli.Commands;
+
+/// <summary>The tree of commands, and how one is run.</summary>
+internal static class CommandLine
+{
+    private static readonly ParserConfiguration Parsing = new() { ResponseFileTokenReplacer = null };
+
+    /// <summary>All commands.</summary>
+    public static RootCommand Tree()
+    {
+        var root = new RootCommand("Plans cuts from the boards and offcuts that a shop has, buying as little as possible.");
+        root.Options.Clear();
+        root.Directives.Clear();
+        foreach (var option in Globals.All)
+        {
+            root.Add(option);
+        }
+
+        Verb[] verbs =
+        [
+            BoardsCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
+            ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
+        ];
+        foreach (var verb in verbs)
+        {
+            root.Add(verb);
+        }
+
+        return root;
+    }
+
+    /// <summary>Runs one command line and returns the exit code.</summary>
+    public static async Task<int> RunAsync(string[] args, Terminal terminal, Signals signals)
+    {
+        var parsed = Tree().Parse(args, Parsing);
+        var command = parsed.CommandResult.Command;
+        if (parsed.GetValue(Globals.Help))
+        {
+            HelpText.Write(command, terminal, terminal.Out);
+            return ExitCode.Ok;
+        }
+
+        if (parsed.GetValue(Globals.Version))
+        {
+            terminal.Out.WriteLine(Version());
+            return ExitCode.Ok;
+        }
+
+        var json = args.TakeWhile(arg => arg != "--").Contains("--json");
+        if (command is not Verb { Work: { } work } && parsed.UnmatchedTokens.Count == 0 && !json)
+        {
+            HelpText.Write(command, terminal, terminal.Err);
+            return ExitCode.Usage;
+        }
+
+        if (parsed.Errors.Count > 0 || command is not Verb { Work: { } asked })
+        {
+            return FaultReport.Tell(new Fault("usage", ParseFaults.Explain(parsed)), terminal, json);
+        }
+
+        return await RunAsync(asked, parsed, terminal, signals, json);
+    }
+
+    private static async Task<int> RunAsync(Func<Run, Task<int>> work, ParseResult parsed, Terminal terminal, Signals signals, bool json)
+    {
+        try
+        {
+            await using var run = new Run(parsed, terminal, signals);
+            var code = await work(run);
+            await terminal.Out.FlushAsync(CancellationToken.None);
+            return code;
+        }
+        catch (IOException) when (IsClosed(terminal))
+        {
+            return ExitCode.Ok;
+        }
+#pragma warning disable CA1031 // The last place that can tell the user: nothing is swallowed, an unknown fault is written to a file.
+        catch (Exception failure)
+#pragma warning restore CA1031
+        {
+            return FaultReport.Tell(FaultReport.Of(failure, signals), terminal, json);
+        }
+    }
+
+    // A reader that left (head, a pager that was quit) is no fault; any other broken file is.
+    private static bool IsClosed(Terminal terminal)
+    {
+        try
+        {
+            terminal.Out.Flush();
+            return false;
+        }
+        catch (IOException)
+        {
+            return true;
+        }
+    }
+
+    /// <summary>Version of this program.</summary>
+    public static string Version() =>
+        typeof(CommandLine).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+}

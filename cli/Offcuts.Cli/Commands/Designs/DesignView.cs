@@ -1,0 +1,56 @@
+using System.Globalization;
+using Offcuts.Cli.Commands.Prices;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands.Designs;
+
+/// <summary>A design as a person reads it.</summary>
+internal static class DesignView
+{
+    /// <summary>Its parts, panels and items.</summary>
+    public static void Write(DesignRecord stored, ShopRecord shop, DisplayUnit unit, Terminal terminal)
+    {
+        var design = stored.Design;
+        terminal.Out.WriteLine(terminal.Bold(SafeText.Of($"{design.Name}  ({stored.Reference}, version {stored.Version})")));
+        if (design.Description is { } description)
+        {
+            terminal.Out.WriteLine(SafeText.Of(description.ReplaceLineEndings(" ").Trim()));
+        }
+
+        var groups = (design.Groups ?? []).ToDictionary(group => group.Name, StringComparer.Ordinal);
+        var table = new Table("PART", ">QTY", ">FINISHED SIZE", "SPECIES", "LOOK", "GRAIN", "GROUP");
+        foreach (var part in design.Parts ?? [])
+        {
+            table.Add(part.Name, Count(part.Quantity), Size(part.ThicknessMm, part.WidthMm, part.LengthMm), Species(part.Species, part.Group), part.Appearance, part.Grain, part.Group);
+        }
+
+        foreach (var panel in design.Panels ?? [])
+        {
+            table.Add(panel.Name, Count(panel.Quantity), Size(panel.ThicknessMm, panel.WidthMm, panel.LengthMm), Species(panel.Species, panel.Group), panel.Appearance, "glued up", panel.Group);
+        }
+
+        terminal.Out.WriteLine();
+        table.Write(terminal);
+        if (design.Items is not { Count: > 0 } items)
+        {
+            return;
+        }
+
+        var bought = new Table("ITEM", ">QTY", ">PRICE OF ONE", "SUPPLIER");
+        foreach (var item in items)
+        {
+            bought.Add(item.Name, Count(item.Quantity), Price.Of(item.UnitPrice, shop.Currency), item.Supplier);
+        }
+
+        terminal.Out.WriteLine();
+        bought.Write(terminal);
+
+        string Size(decimal thickness, decimal width, decimal length) => Lengths.Text(new(thickness, width, length), unit);
+
+        string Species(IReadOnlyList<string>? own, string? group) =>
+            string.Join(", ", own is { Count: > 0 } ? own : group is not null && groups.TryGetValue(group, out var of) ? of.Species ?? [] : []);
+    }
+
+    private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
+}

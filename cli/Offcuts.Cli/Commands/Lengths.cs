@@ -1,0 +1,34 @@
+using System.CommandLine;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands;
+
+/// <summary>Lengths and sizes on the command line, as makers write them.</summary>
+internal static class Lengths
+{
+    /// <summary>The value of an option in the wire's millimetres; null if it is not given.</summary>
+    /// <exception cref="CliException">It is no length.</exception>
+    public static decimal? Millimetres(Run run, Option<string> option, DisplayUnit unit, bool zeroAllowed = false)
+    {
+        if (run.Get(option) is not { } text)
+        {
+            return null;
+        }
+
+        return LengthText.TryParse(text, unit, zeroAllowed, out var length, out var error)
+            ? length.Millimetres
+            : throw CliException.Invalid($"{option.Name}: {error}");
+    }
+
+    /// <summary>A size of the wire in the shop's unit.</summary>
+    public static string Text(SizeRecord size, DisplayUnit unit) => SizeText.Format(
+        new(Length.FromMillimetres(size.ThicknessMm), Length.FromMillimetres(size.WidthMm), Length.FromMillimetres(size.LengthMm)), unit);
+
+    /// <summary>A size of thickness x width x length; the words may come unquoted.</summary>
+    /// <exception cref="CliException">It is no size.</exception>
+    public static Dimensions Size(string name, IEnumerable<string> words, DisplayUnit unit) =>
+        SizeText.TryParse(string.Join(' ', words), unit, out var size, out var error)
+            ? size
+            : throw CliException.Invalid($"{name}: {error}");
+}

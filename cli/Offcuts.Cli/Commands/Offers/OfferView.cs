@@ -1,0 +1,43 @@
+using System.Globalization;
+using Offcuts.Cli.Commands.Prices;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands.Offers;
+
+/// <summary>Offers as a person reads them.</summary>
+internal static class OfferView
+{
+    /// <summary>A list.</summary>
+    public static void Write(IReadOnlyList<OfferRecord> offers, ShopRecord shop, DisplayUnit unit, Terminal terminal)
+    {
+        var table = new Table("OFFER", "SPECIES", ">THICK", "SURFACE", ">WIDTHS", ">LENGTHS", ">PRICE", "PER", ">LEFT");
+        foreach (var offer in offers)
+        {
+            var (widths, lengths, price, per) = Form(offer);
+            table.Add(
+                offer.Id, offer.Species, Text(offer.ThicknessMm), offer.Kind == "sheet" ? "sheet" : offer.Surface,
+                Range(widths), Range(lengths), Price.Of(price, shop.Currency), per,
+                offer.Available?.ToString(CultureInfo.InvariantCulture) ?? "any");
+        }
+
+        table.Write(terminal);
+
+        string Text(decimal millimetres) => LengthText.Format(Length.FromMillimetres(millimetres), unit);
+
+        string Range(IReadOnlyList<decimal> sizes) => sizes.Count switch
+        {
+            0 => "",
+            1 => Text(sizes[0]),
+            _ => $"{Text(sizes.Min())} to {Text(sizes.Max())}",
+        };
+    }
+
+    private static (IReadOnlyList<decimal> Widths, IReadOnlyList<decimal> Lengths, decimal Price, string Per) Form(OfferRecord offer) => offer switch
+    {
+        { ByThePiece: { } piece } => ([piece.WidthMm], [piece.LengthMm], piece.Price, "piece"),
+        { ByRunningLength: { } running } => ([running.WidthMm], running.LengthsMm, running.Price, running.Unit),
+        { ByVolume: { } volume } => (volume.WidthsMm, volume.LengthsMm, volume.Price, volume.Unit),
+        _ => throw new CliException("failed", $"The offer {offer.Id} is sold in a form that this program does not know: it is older than the server."),
+    };
+}

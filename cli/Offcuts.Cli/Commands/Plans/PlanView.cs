@@ -1,0 +1,150 @@
+using System.Globalization;
+using Offcuts.Cli.Commands.Prices;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands.Plans;
+
+/// <summary>A plan as a person reads it: what it costs, what to buy, what to cut, what to mind.</summary>
+internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult plan)
+{
+    private readonly TextWriter to = terminal.Out;
+
+    /// <summary>Writes all of it.</summary>
+    public void Write(PlanRecord record)
+    {
+        to.WriteLine(terminal.Bold(SafeText.Of($"{record.Design.Name}  (plan {record.Id})")));
+        WriteMoney();
+        WriteShopping();
+        WriteBoards();
+        WriteGlueUps();
+        WriteMissing();
+        WriteWarnings();
+    }
+
+    private void WriteMoney()
+    {
+        to.WriteLine($"Costs {Money(plan.TotalCost)}: {Money(plan.WoodCost)} for wood, {Money(plan.ItemCost)} for items.");
+        to.WriteLine(plan.Status == "proved"
+            ? "Proved: no plan for these parts spends less on wood."
+            : plan.Gap == 0
+                ? "No plan for the parts that can be had spends less on wood."
+                : string.Create(CultureInfo.InvariantCulture, $"At most {plan.Gap * 100:0.#} % above the best possible: no plan spends less than {Money(plan.WoodBound)} on wood."));
+        to.WriteLine($"Cuts up boards worth {Money(plan.WorthConsumed)}; leftovers worth {Money(plan.WorthReturned)} go back to the rack.");
+        if (!plan.Run.Finished)
+        {
+            to.WriteLine("The search was ended before it was done; a longer --budget may find better.");
+        }
+    }
+
+    private void WriteShopping()
+    {
+        Heading("Buy");
+        if (plan.ShoppingLists.Count == 0)
+        {
+            to.WriteLine("  Nothing.");
+        }
+
+        foreach (var list in plan.ShoppingLists)
+        {
+            to.WriteLine(SafeText.Of($"  {list.Supplier ?? "Anywhere"}: {Money(list.Total)}"));
+            foreach (var wood in list.Wood)
+            {
+                to.WriteLine(SafeText.Of(
+                    $"    {Count(wood.Count)} x {wood.Species}, {Milled(wood.Kind, wood.Surface)}, {Lengths.Text(wood.Size, unit)}: {Money(wood.Cost)}  ({wood.Name ?? wood.OfferId})"));
+            }
+
+            foreach (var item in list.Items)
+            {
+                to.WriteLine(SafeText.Of($"    {Count(item.Quantity)} x {item.Name}: {Money(item.UnitPrice * item.Quantity)}"));
+            }
+        }
+    }
+
+    private void WriteBoards()
+    {
+        Heading("Cut, in this order");
+        foreach (var board in plan.Boards)
+        {
+            var which = board.BoardId is { } id ? $"board {id}" : $"bought, {board.OfferId}";
+            var place = board.Place is null ? "" : $", {board.Place}";
+            to.WriteLine(SafeText.Of(
+                $"  {Count(board.Number),2}. {which}{place}: {board.Species}, {Milled(board.Kind, board.Surface)}, {Lengths.Text(board.Size, unit)}; {board.FirstCut} first"));
+            foreach (var piece in board.Pieces.Where(piece => piece.Kind != "waste"))
+            {
+                to.WriteLine(SafeText.Of($"        {Piece(piece),-30} {Face(piece)}{(piece.Turned == true ? ", turned" : "")}".TrimEnd()));
+            }
+        }
+    }
+
+    private void WriteGlueUps()
+    {
+        if (plan.GlueUps.Count == 0)
+        {
+            return;
+        }
+
+        Heading("Glue up");
+        foreach (var panel in plan.GlueUps)
+        {
+            foreach (var part in panel.SubPanels)
+            {
+                var strips = string.Join(" + ", part.Strips.Select(strip => $"{Text(strip.NetWidthMm)} (board {Count(strip.BoardNumber)})"));
+                var which = panel.SubPanels.Count > 1 ? $", sub-panel {Count(part.Number)}" : "";
+                to.WriteLine(SafeText.Of($"  {panel.Panel} {Count(panel.Copy)}{which}: {strips} for {Text(part.NeededWidthMm)}"));
+            }
+        }
+    }
+
+    private void WriteMissing()
+    {
+        if (plan.Missing.Count == 0)
+        {
+            return;
+        }
+
+        Heading("Missing");
+        foreach (var part in plan.Missing)
+        {
+            to.WriteLine(SafeText.Of($"  {Count(part.Quantity)} x {part.Name}: {part.Reason}"));
+        }
+    }
+
+    private void WriteWarnings()
+    {
+        if (plan.Warnings.Count == 0)
+        {
+            return;
+        }
+
+        Heading("Mind");
+        foreach (var warning in plan.Warnings)
+        {
+            to.WriteLine(SafeText.Of($"  {warning.Subject}: {warning.Text}"));
+        }
+    }
+
+    private void Heading(string text)
+    {
+        to.WriteLine();
+        to.WriteLine(terminal.Bold(text));
+    }
+
+    private static string Piece(PieceRecord piece) => piece.Kind switch
+    {
+        "part" => $"{piece.Name} {Count(piece.Copy ?? 1)}",
+        "strip" => $"strip {Count(piece.Order ?? 1)} of {piece.Name} {Count(piece.Copy ?? 1)}",
+        "leftover" => "keep",
+        _ => piece.Kind,
+    };
+
+    private string Face(PieceRecord piece) => SizeText.FormatFace(Length.FromMillimetres(piece.WidthMm), Length.FromMillimetres(piece.LengthMm), unit);
+
+    private static string Milled(string kind, string surface) => kind == "sheet" ? "sheet" : surface;
+
+    private string Text(decimal millimetres) => LengthText.Format(Length.FromMillimetres(millimetres), unit);
+
+    private string Money(decimal amount) => Price.Of(amount, plan.Currency);
+
+    private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
+}

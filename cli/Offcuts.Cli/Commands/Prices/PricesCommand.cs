@@ -1,0 +1,100 @@
+using System.CommandLine;
+using System.Globalization;
+using Offcuts.Cli.Commands.Offers;
+using Offcuts.Cli.Connections;
+
+namespace Offcuts.Cli.Commands.Prices;
+
+/// <summary><c>offcuts prices</c>.</summary>
+internal static class PricesCommand
+{
+    private static readonly Argument<string> File = Documents.Argument("A supplier's price list");
+    private static readonly Argument<string> Supplier = new("SUPPLIER") { Description = "The supplier, in lower-case words with hyphens" };
+    private static readonly Option<string> As = new("--supplier") { Description = "The supplier; the file's name if it is left out", HelpName = "NAME" };
+    private static readonly Option<bool> Yes = new("--yes", "-y") { Description = "Do not ask" };
+
+    public static Verb Create() => new Verb(
+        "prices", "Suppliers' price lists", "offcuts prices load riverside-lumber.yaml", "offcuts prices list")
+        .With(
+            new Verb("list", "List the price lists", "offcuts prices list").Does(ListAsync),
+            new Verb(
+                "load", "Load a price list in place of all that this supplier offered before",
+                "offcuts prices load riverside-lumber.yaml", "offcuts prices load - --supplier riverside-lumber")
+                .With(File, As).Does(LoadAsync),
+            new Verb("show", "Show a supplier's offers", "offcuts prices show riverside-lumber").With(Supplier).Does(ShowAsync),
+            new Verb("remove", "Forget a supplier's offers", "offcuts prices remove riverside-lumber --yes").With(Supplier, Yes).Does(RemoveAsync));
+
+    private static async Task<int> ListAsync(Run run)
+    {
+        var lists = await (await run.ConnectAsync()).ListPriceListsAsync(run.Cancellation);
+        if (run.Json)
+        {
+            run.WriteJson(lists, ClientJson.Default.PriceLists);
+            return ExitCode.Ok;
+        }
+
+        if (lists.Items.Count == 0)
+        {
+            run.Say("There are no price lists yet. Load one with 'offcuts prices load FILE'.");
+            return ExitCode.Ok;
+        }
+
+        var table = new Table("SUPPLIER", ">OFFERS", "LOADED");
+        foreach (var list in lists.Items)
+        {
+            table.Add(list.Supplier, list.Offers.ToString(CultureInfo.InvariantCulture), list.UpdatedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        }
+
+        table.Write(run.Terminal);
+        return ExitCode.Ok;
+    }
+
+    private static async Task<int> LoadAsync(Run run)
+    {
+        var path = run.Get(File);
+        var supplier = run.Get(As) ?? (path == "-"
+            ? throw CliException.Usage("From standard input a price list needs --supplier NAME.")
+            : Path.GetFileNameWithoutExtension(path));
+        var api = await run.ConnectAsync();
+        using var document = await Documents.ReadAsync(run, path);
+        var list = await api.ReplacePriceListAsync(supplier, document, run.Cancellation);
+        if (run.Json)
+        {
+            run.WriteJson(list, ClientJson.Default.PriceListRecord);
+            return ExitCode.Ok;
+        }
+
+        run.Terminal.Out.WriteLine(SafeText.Of(list.Supplier));
+        run.Say(string.Create(CultureInfo.InvariantCulture, $"Loaded {list.Offers.Count} offers. See them with 'offcuts prices show {list.Supplier}'."));
+        return ExitCode.Ok;
+    }
+
+    private static async Task<int> ShowAsync(Run run)
+    {
+        var list = await (await run.ConnectAsync()).GetPriceListAsync(run.Get(Supplier), run.Cancellation);
+        if (run.Json)
+        {
+            run.WriteJson(list, ClientJson.Default.PriceListRecord);
+        }
+        else
+        {
+            OfferView.Write(list.Offers, await run.ShopAsync(), await run.UnitAsync(), run.Terminal);
+        }
+
+        return ExitCode.Ok;
+    }
+
+    private static async Task<int> RemoveAsync(Run run)
+    {
+        var api = await run.ConnectAsync();
+        var list = await api.GetPriceListAsync(run.Get(Supplier), run.Cancellation);
+        if (!run.Confirm(string.Create(CultureInfo.InvariantCulture, $"Remove all {list.Offers.Count} offers of {list.Supplier}?"), Yes))
+        {
+            run.Say("Nothing was removed.");
+            return ExitCode.Failed;
+        }
+
+        await api.DeletePriceListAsync(list.Supplier, run.Cancellation);
+        return ExitCode.Ok;
+    }
+}

@@ -1,0 +1,101 @@
+using System.CommandLine;
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using Offcuts.Cli.Connections;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands;
+
+/// <summary>One run of a command: what was asked, and what it may use. The connection is opened when first used.</summary>
+internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals) : IAsyncDisposable
+{
+    private Connection? connection;
+    private ShopRecord? shop;
+
+    /// <summary>Where to speak.</summary>
+    public Terminal Terminal { get; } = terminal;
+
+    /// <summary>Cancelled by Ctrl-C and SIGTERM.</summary>
+    public CancellationToken Cancellation => signals.Token;
+
+    /// <summary>The exit code of the signal that cancelled; that of Ctrl-C before there was one.</summary>
+    public int ExitCodeOfSignal => signals.ExitedBy ?? ExitCode.Interrupted;
+
+    /// <summary>Whether JSON was asked for.</summary>
+    public bool Json => Get(Globals.Json);
+
+    /// <summary>Which server is used and why.</summary>
+    public ConnectionChoice Choice => ConnectionChoice.Make(Get(Globals.Server), Get(Globals.Data), Environment.GetEnvironmentVariable);
+
+    /// <summary>The value of an option.</summary>
+    public T? Get<T>(Option<T> option) => parsed.GetValue(option);
+
+    /// <summary>The value of an argument.</summary>
+    public T Get<T>(Argument<T> argument) => parsed.GetRequiredValue(argument);
+
+    /// <summary>The API.</summary>
+    public async Task<IOffcutsApi> ConnectAsync()
+    {
+        connection ??= await Connection.OpenAsync(Choice, Cancellation);
+        return connection.Api;
+    }
+
+    /// <summary>The unit in which this shop reads and writes sizes.</summary>
+    public async Task<DisplayUnit> UnitAsync() =>
+        (await ShopAsync()).Unit == "millimetre" ? DisplayUnit.Millimetre : DisplayUnit.Inch;
+
+    /// <summary>How the shop works; asked for once.</summary>
+    public async Task<ShopRecord> ShopAsync() => shop ??= await (await ConnectAsync()).GetShopAsync(Cancellation);
+
+    /// <summary>Writes the wire's JSON to standard output.</summary>
+    public void WriteJson<T>(T value, JsonTypeInfo<T> type)
+    {
+        using var buffer = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true }))
+        {
+            JsonSerializer.Serialize(writer, value, type);
+        }
+
+        Terminal.Out.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length));
+    }
+
+    /// <summary>A message on standard error, unless the user wants none.</summary>
+    public void Say(string message)
+    {
+        if (!Get(Globals.Quiet))
+        {
+            Terminal.Say(SafeText.Of(message));
+        }
+    }
+
+    /// <summary>Asks before something that cannot be undone.</summary>
+    /// <param name="question">For instance <c>Remove board K7M?</c></param>
+    /// <param name="yes">The option that answers beforehand.</param>
+    /// <exception cref="CliException">Nobody can be asked and the option is missing.</exception>
+    public bool Confirm(string question, Option<bool> yes)
+    {
+        if (Get(yes))
+        {
+            return true;
+        }
+
+        if (!Terminal.InIsTerminal || Get(Globals.NoInput))
+        {
+            throw CliException.Usage($"{question} Nobody can be asked here: give {yes.Name} to say so. Nothing was changed.");
+        }
+
+        Terminal.Err.Write($"{SafeText.Of(question)} [y/N] ");
+        var answer = Terminal.In.ReadLine()?.Trim();
+        return answer is not null && (answer.Equals("y", StringComparison.OrdinalIgnoreCase) || answer.Equals("yes", StringComparison.OrdinalIgnoreCase));
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        if (connection is not null)
+        {
+            await connection.DisposeAsync();
+        }
+    }
+}

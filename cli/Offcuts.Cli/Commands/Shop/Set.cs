@@ -1,0 +1,70 @@
+using System.CommandLine;
+using Offcuts.Cli.Connections;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands.Shop;
+
+/// <summary><c>offcuts shop set</c>.</summary>
+internal static class Set
+{
+    private static readonly Option<string> Unit = new("--unit") { Description = "how sizes are read and shown: inch, millimetre", HelpName = "WORD", CompletionSources = { "inch", "millimetre" } };
+    private static readonly Option<string> Currency = new("--currency") { Description = "ISO 4217 code of all prices", HelpName = "CODE" };
+    private static readonly Option<string> Keep = new("--keep") { Description = "smallest leftover worth keeping", HelpName = "SIZE" };
+    private static readonly Option<bool?> Recut = new("--recut") { Description = "whether a strip may be cut once more: true, false", HelpName = "WORD" };
+
+    public static Verb Create() => new Verb(
+        "set",
+        "Change settings; what is not named stays as it is",
+        "offcuts shop set --unit millimetre --currency EUR",
+        "offcuts shop set --kerf 3/32 --planer-width 13 --keep \"1/2 x 2 x 12\"",
+        "offcuts shop set --rough-thickness 0.25in --recut false")
+        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut]).Does(SetAsync);
+
+    private static async Task<int> SetAsync(Run run)
+    {
+        var api = await run.ConnectAsync();
+        var old = await run.ShopAsync();
+        // Lengths on this command line are read in the unit that the shop had: the new one may be set beside them.
+        var unit = await run.UnitAsync();
+        var wanted = old with
+        {
+            Unit = run.Get(Unit) ?? old.Unit,
+            Currency = run.Get(Currency) ?? old.Currency,
+            Recut = run.Get(Recut) ?? old.Recut,
+            Keep = run.Get(Keep) is { } keep ? ToRecord(Lengths.Size(Keep.Name, [keep], unit)) : old.Keep,
+        };
+        foreach (var setting in ShopLengths.All)
+        {
+            if (Lengths.Millimetres(run, setting.Option, unit, zeroAllowed: true) is { } length)
+            {
+                wanted = setting.With(wanted, length);
+            }
+        }
+
+        if (wanted == old)
+        {
+            throw CliException.Usage("Nothing to change: name a setting, for instance --kerf 1/8. See 'offcuts shop set --help'.");
+        }
+
+        var shop = await api.ReplaceShopAsync(ToEntry(wanted), run.Cancellation);
+        if (run.Json)
+        {
+            run.WriteJson(shop, ClientJson.Default.ShopRecord);
+        }
+        else
+        {
+            ShopView.Write(shop, shop.Unit == "millimetre" ? DisplayUnit.Millimetre : DisplayUnit.Inch, run.Terminal);
+        }
+
+        return ExitCode.Ok;
+    }
+
+    private static SizeRecord ToRecord(Dimensions size) =>
+        new(size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres);
+
+    private static ShopEntry ToEntry(ShopRecord shop) => new(
+        shop.Unit, shop.Currency, shop.KerfMm, shop.Rough, shop.Surfaced, shop.Sheet, shop.PanelOversizeMm, shop.SeamAllowanceMm,
+        shop.PlanerWidthMm, shop.JointerWidthMm, shop.NarrowestStripMm, shop.WidestStripMm, shop.Keep,
+        shop.ShortestAtPlanerMm, shop.ShortestAtJointerMm, shop.Recut);
+}

@@ -1,0 +1,38 @@
+using System.CommandLine;
+using Offcuts.Contracts;
+
+namespace Offcuts.Cli.Commands.Shop;
+
+/// <summary>One length among the shop's settings.</summary>
+/// <param name="Option">The option that sets it.</param>
+/// <param name="Of">Reads it, in millimetres.</param>
+/// <param name="With">Sets it, in millimetres.</param>
+internal sealed record ShopLength(Option<string> Option, Func<ShopRecord, decimal> Of, Func<ShopRecord, decimal, ShopRecord> With);
+
+/// <summary>All lengths among the shop's settings, in the order in which they are shown.</summary>
+internal static class ShopLengths
+{
+    public static readonly IReadOnlyList<ShopLength> All =
+    [
+        Setting("--kerf", "width of the saw's cut", shop => shop.KerfMm, (shop, mm) => shop with { KerfMm = mm }),
+        Setting("--rough-thickness", "what milling takes from the thickness of rough stock", shop => shop.Rough.ThicknessMm, (shop, mm) => shop with { Rough = shop.Rough with { ThicknessMm = mm } }),
+        Setting("--rough-width", "and from its width", shop => shop.Rough.WidthMm, (shop, mm) => shop with { Rough = shop.Rough with { WidthMm = mm } }),
+        Setting("--rough-length", "and from its length", shop => shop.Rough.LengthMm, (shop, mm) => shop with { Rough = shop.Rough with { LengthMm = mm } }),
+        Setting("--surfaced-thickness", "what milling takes from the thickness of surfaced stock", shop => shop.Surfaced.ThicknessMm, (shop, mm) => shop with { Surfaced = shop.Surfaced with { ThicknessMm = mm } }),
+        Setting("--surfaced-width", "and from its width", shop => shop.Surfaced.WidthMm, (shop, mm) => shop with { Surfaced = shop.Surfaced with { WidthMm = mm } }),
+        Setting("--surfaced-length", "and from its length", shop => shop.Surfaced.LengthMm, (shop, mm) => shop with { Surfaced = shop.Surfaced with { LengthMm = mm } }),
+        Setting("--sheet-width", "what cutting to size takes from the width of a sheet's part", shop => shop.Sheet.WidthMm, (shop, mm) => shop with { Sheet = shop.Sheet with { WidthMm = mm } }),
+        Setting("--sheet-length", "and from its length", shop => shop.Sheet.LengthMm, (shop, mm) => shop with { Sheet = shop.Sheet with { LengthMm = mm } }),
+        Setting("--panel-oversize", "how much wider than finished a panel is glued up", shop => shop.PanelOversizeMm, (shop, mm) => shop with { PanelOversizeMm = mm }),
+        Setting("--seam-allowance", "what jointing a seam between sub-panels takes", shop => shop.SeamAllowanceMm, (shop, mm) => shop with { SeamAllowanceMm = mm }),
+        Setting("--planer-width", "widest piece the planer takes", shop => shop.PlanerWidthMm, (shop, mm) => shop with { PlanerWidthMm = mm }),
+        Setting("--jointer-width", "widest rough piece the jointer flattens", shop => shop.JointerWidthMm, (shop, mm) => shop with { JointerWidthMm = mm }),
+        Setting("--narrowest-strip", "narrowest strip to glue up", shop => shop.NarrowestStripMm, (shop, mm) => shop with { NarrowestStripMm = mm }),
+        Setting("--widest-strip", "widest strip to glue up", shop => shop.WidestStripMm, (shop, mm) => shop with { WidestStripMm = mm }),
+        Setting("--shortest-at-planer", "shortest piece safe at the planer; its manual decides", shop => shop.ShortestAtPlanerMm, (shop, mm) => shop with { ShortestAtPlanerMm = mm }),
+        Setting("--shortest-at-jointer", "shortest piece safe at the jointer; its manual decides", shop => shop.ShortestAtJointerMm, (shop, mm) => shop with { ShortestAtJointerMm = mm }),
+    ];
+
+    private static ShopLength Setting(string name, string what, Func<ShopRecord, decimal> of, Func<ShopRecord, decimal, ShopRecord> with) =>
+        new(new Option<string>(name) { Description = what, HelpName = "LENGTH" }, of, with);
+}

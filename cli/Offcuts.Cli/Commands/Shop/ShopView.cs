@@ -1,0 +1,24 @@
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands.Shop;
+
+/// <summary>The shop as a person reads it.</summary>
+internal static class ShopView
+{
+    /// <summary>Every setting with its option and what it is for.</summary>
+    public static void Write(ShopRecord shop, DisplayUnit unit, Terminal terminal)
+    {
+        var table = new Table("SETTING", ">VALUE", "WHAT IT IS");
+        table.Add("unit", shop.Unit, "how sizes are read and shown: inch or millimetre");
+        table.Add("currency", shop.Currency, "of all prices");
+        foreach (var setting in ShopLengths.All)
+        {
+            table.Add(setting.Option.Name[2..], LengthText.Format(Length.FromMillimetres(setting.Of(shop)), unit), setting.Option.Description);
+        }
+
+        table.Add("keep", Lengths.Text(shop.Keep, unit), "smallest leftover worth keeping");
+        table.Add("recut", shop.Recut ? "yes" : "no", "whether a strip may be cut once more to hold several blanks");
+        table.Write(terminal);
+    }
+}

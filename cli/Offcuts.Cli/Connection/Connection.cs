@@ -1,0 +1,67 @@
+using System.Net.Sockets;
+using Offcuts.Contracts;
+using Refit;
+
+namespace Offcuts.Cli.Connections;
+
+/// <summary>A client of the API, wherever it is; above the handler's connect callback nothing knows where that is.</summary>
+internal sealed class Connection : IAsyncDisposable
+{
+    private static readonly TimeSpan ConnectTimeout = TimeSpan.FromSeconds(5);
+    private static readonly TimeSpan AnswerTimeout = TimeSpan.FromSeconds(30);
+    private readonly EmbeddedServer? embedded;
+    private readonly HttpClient client;
+
+    private Connection(Uri address, SocketsHttpHandler handler, EmbeddedServer? embedded)
+    {
+        this.embedded = embedded;
+        handler.ConnectTimeout = ConnectTimeout;
+        // Nothing between this program and its server may answer in its place.
+        handler.UseProxy = embedded is null;
+        handler.AllowAutoRedirect = false;
+        client = new HttpClient(handler) { BaseAddress = address, Timeout = AnswerTimeout };
+        Api = RestService.For<IOffcutsApi>(client, new RefitSettings(new SystemTextJsonContentSerializer(ClientJson.Default.Options)));
+    }
+
+    /// <summary>The API.</summary>
+    public IOffcutsApi Api { get; }
+
+    /// <summary>Connects as chosen; hosts the API in this process if no server is.</summary>
+    public static async Task<Connection> OpenAsync(ConnectionChoice choice, CancellationToken cancellationToken)
+    {
+        if (choice.Server is { } server)
+        {
+            return new Connection(server, new SocketsHttpHandler(), null);
+        }
+
+        var embedded = await EmbeddedServer.StartAsync(choice.DatabasePath!, cancellationToken);
+        var handler = new SocketsHttpHandler
+        {
+            ConnectCallback = async (_, token) =>
+            {
+                var line = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
+                try
+                {
+                    await line.ConnectAsync(new UnixDomainSocketEndPoint(embedded.SocketPath), token);
+                    return new NetworkStream(line, ownsSocket: true);
+                }
+                catch
+                {
+                    line.Dispose();
+                    throw;
+                }
+            },
+        };
+        return new Connection(new Uri("http://offcuts"), handler, embedded);
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        client.Dispose();
+        if (embedded is not null)
+        {
+            await embedded.DisposeAsync();
+        }
+    }
+}

@@ -1,0 +1,100 @@
+using System.Globalization;
+using System.Net.Sockets;
+using System.Text.Json;
+using Offcuts.Cli.Connections;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Refit;
+
+namespace Offcuts.Cli;
+
+/// <summary>Turns whatever went wrong into a <see cref="Fault"/> and tells it on standard error.</summary>
+internal static class FaultReport
+{
+    /// <summary>Tells a fault and returns the exit code.</summary>
+    public static int Tell(Fault fault, Terminal terminal, bool json)
+    {
+        if (json)
+        {
+            terminal.Err.WriteLine(JsonSerializer.Serialize(fault, FaultJson.Default.Fault));
+        }
+        else
+        {
+            var label = terminal.ColourErr ? "\u001b[31merror:\u001b[0m" : "error:";
+            terminal.Err.WriteLine($"{label} {SafeText.Of(fault.Message)}");
+        }
+
+        return fault.ExitCode;
+    }
+
+    /// <summary>The fault that an exception means.</summary>
+    public static Fault Of(Exception exception, Signals signals) => exception switch
+    {
+        CliException cli => new(cli.Code, cli.Message),
+        OffcutsException own => new(CodeOf(own.Code), Joined(own.Message, [.. own.Faults.Select(fault => Line(fault.Pointer, fault.Detail, fault.Line))])),
+        ApiException answer => Of(answer),
+        OperationCanceledException when signals.ExitedBy is { } code =>
+            new(code == ExitCode.Terminated ? "terminated" : "interrupted", "Stopped before it was done; nothing further was changed."),
+        OperationCanceledException => new("unreachable", "The server did not answer in time. Try again, or see 'offcuts status'."),
+        ApiRequestException { InnerException: { } inner } => Of(inner, signals),
+        HttpRequestException { InnerException: SocketException or IOException or null } unreachable =>
+            new("unreachable", $"The server cannot be reached ({unreachable.Message}). Check OFFCUTS_URL or --server, or unset them to use the store on this machine."),
+        HttpRequestException other => Of(other.InnerException!, signals),
+        UnauthorizedAccessException or IOException => new("failed", exception.Message),
+        _ => Unexpected(exception),
+    };
+
+    private static Fault Of(ApiException answer)
+    {
+        if (answer.Content is { } content && ReadProblem(content) is { } problem)
+        {
+            return new(problem.Type, problem.Code,
+                Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(fault.Pointer, fault.Detail, fault.Line))]), ExitCode.Of(problem.Code));
+        }
+
+        return answer.InnerException is JsonException
+            ? new("failed", "The server's answer cannot be read: it may be of another version. Compare 'offcuts --version' and 'offcuts status'.")
+            : new("failed", string.Create(CultureInfo.InvariantCulture, $"The server answered {(int)answer.StatusCode} without saying why. Is it an Offcuts server?"));
+    }
+
+    private static Problem? ReadProblem(string content)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize(content, ClientJson.Default.Problem) is { Code: not null, Detail: not null, Errors: not null } problem ? problem : null;
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
+    // The general message matters only where no place is named.
+    private static string Joined(string message, IReadOnlyList<string> faults) =>
+        faults.Count == 0 ? message : string.Join(" | ", faults);
+
+    private static string Line(string pointer, string detail, int? line)
+    {
+        var place = pointer.TrimStart('#', '?', '/').Replace('/', '.');
+        var at = line is { } number ? string.Create(CultureInfo.InvariantCulture, $"line {number}") : null;
+        var where = string.Join(", ", new[] { at, place.Length > 0 ? place : null }.OfType<string>());
+        return where.Length > 0 ? $"{where}: {detail}" : detail;
+    }
+
+    private static string CodeOf(ErrorCode code) => code switch
+    {
+        ErrorCode.Invalid => "invalid",
+        ErrorCode.NotFound => "not-found",
+        ErrorCode.Conflict => "conflict",
+        ErrorCode.PlanRejected => "internal",
+        ErrorCode.DataIntegrity => "data-integrity",
+    };
+
+    // The stack goes to a file: it helps whoever mends the program, not the person who was stopped by it.
+    private static Fault Unexpected(Exception exception)
+    {
+        var log = Path.Combine(Path.GetTempPath(), string.Create(CultureInfo.InvariantCulture, $"offcuts-failure-{Environment.ProcessId}.log"));
+        File.WriteAllText(log, exception.ToString());
+        return new("internal", $"A fault in this program: {exception.Message} Please report it with {log}.");
+    }
+}
