@@ -58,7 +58,7 @@ internal sealed class OrientedProfile
     /// <summary>Whether sizes had to be rounded.</summary>
     public bool IsCoarse { get; }
 
-    public int FirstCapacity(BoardType board) => (int)((FirstOf(board) + Kerf) / FirstCell);
+    public int FirstCapacity(long first) => (int)((first + Kerf) / FirstCell);
 
     public int SecondCapacity(long second) => (int)((second + Kerf) / SecondCell);
 

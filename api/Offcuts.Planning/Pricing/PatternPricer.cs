@@ -7,6 +7,7 @@ namespace Offcuts.Planning.Pricing;
 internal sealed class PatternPricer
 {
     private const double Tolerance = 1e-6;
+    private const int MostRepairs = 24;
     private readonly PlanningModel model;
     private readonly List<(ProfilePricer Pricer, BoardType[] Boards)> views = [];
     private List<(ProfilePricer Pricer, BoardType[] Boards)>? relaxed;
@@ -40,12 +41,13 @@ internal sealed class PatternPricer
         return result;
     }
 
-    /// <summary>Patterns with negative reduced cost, at most one a board and direction and the best <paramref name="most"/> in all; see <see cref="ProfilePricer.Build"/> for proper ones.</summary>
+    /// <summary>Patterns with negative reduced cost, at most one a board and direction and the best <paramref name="most"/> in all; see <see cref="ProfilePricer.Sections"/> for proper ones.</summary>
     public List<Pattern> Improving(
         PriceList prices, double[] supplyDuals, CostWeights weights, int most, Func<BoardType, bool> allowed,
         CancellationToken cancellationToken, bool proper = true)
     {
         var found = new List<(double Reduced, Pattern Pattern)>();
+        var improper = new List<(double Reduced, OrientedProfile View, BoardType Board)?>();
         foreach (var (pricer, all) in views)
         {
             var boards = all.Where(allowed).ToArray();
@@ -59,12 +61,33 @@ internal sealed class PatternPricer
                 var reduced = weights.OfBoard(model, board) - supplyDuals[board.Supply] - value;
                 if (reduced < -Tolerance)
                 {
-                    found.Add((reduced, pricer.Build(board, proper)));
+                    found.Add((reduced, PatternFactory.Create(
+                        model, board, pricer.View.RipFirst, pricer.Sections(pricer.View.FirstOf(board), proper))));
+                    improper.Add(proper && IsCut(found[^1].Pattern, prices, value) ? (reduced, pricer.View, board) : null);
                 }
             }
         }
 
+        Repair(found, improper, prices);
         return [.. found.OrderBy(entry => entry.Reduced).Take(most).Select(entry => entry.Pattern)];
+    }
+
+    /// <summary>Whether the pattern is worth less than the knapsacks said, because they counted more than is needed.</summary>
+    private static bool IsCut(Pattern pattern, PriceList prices, double value) =>
+        pattern.Cover.Sum(cover => (prices.Piece[cover.Row] * cover.Amount) + (prices.PerTick[cover.Row] * cover.Amount))
+            < value * 0.999;
+
+    /// <summary>Makes the most promising of the patterns that lost pieces anew, within what is needed.</summary>
+    private void Repair(
+        List<(double Reduced, Pattern Pattern)> found, List<(double Reduced, OrientedProfile View, BoardType Board)?> improper, PriceList prices)
+    {
+        foreach (var at in Enumerable.Range(0, found.Count).Where(at => improper[at] is not null)
+            .OrderBy(at => found[at].Reduced).Take(MostRepairs))
+        {
+            var (reduced, view, board) = improper[at]!.Value;
+            var sections = new ProperSections(model, view).Of(board, prices);
+            found.Add((reduced, PatternFactory.Create(model, board, view.RipFirst, sections)));
+        }
     }
 
     /// <summary>Upper bounds on the value of any pattern, by board index; sizes that do not fit the grid are rounded in favour of the bound.</summary>

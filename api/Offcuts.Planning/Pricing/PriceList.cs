@@ -31,6 +31,9 @@ internal sealed class PriceList
     /// <summary>What a minor unit of worth counts against a minor unit of money.</summary>
     public double WorthWeight { get; }
 
+    /// <summary>The same prices for what is still needed.</summary>
+    public PriceList With(long[] need) => new(Piece, PerTick, need, WorthWeight);
+
     /// <summary>Prices from the duals of the rows (each for covering the whole row's unit), rounded down to the grid.</summary>
     public static PriceList FromDuals(IReadOnlyList<DemandRow> rows, double[] duals, long[] need, double worthWeight)
     {

@@ -21,12 +21,11 @@ internal sealed partial class ProfilePricer
     }
 
     /// <summary>The best value of any pattern of the board (an upper bound where needs couple its sections).</summary>
-    public double BestValue(BoardType board) => Best(board).Value;
+    public double BestValue(BoardType board) => Best(view.FirstOf(board)).Value;
 
-    private (double Value, int At, int Family, int Count) Best(BoardType board)
+    private (double Value, int At, int Family, int Count) Best(long first)
     {
-        var capacity = view.FirstCapacity(board);
-        var first = view.FirstOf(board);
+        var capacity = view.FirstCapacity(first);
         var best = (Value: 0.0, At: 0, Family: -1, Count: 0);
         foreach (var (at, sections) in boardSteps)
         {

@@ -6,12 +6,12 @@ namespace Offcuts.Planning.Pricing;
 internal sealed partial class ProfilePricer
 {
     /// <summary>
-    /// The best pattern of a board. A proper one leaves out pieces beyond what is needed; an improper one has all that the
-    /// knapsacks counted, for the bound. Call after <see cref="Open"/>.
+    /// The sections of the best pattern on a first extent in ticks. Proper ones leave out pieces beyond what is needed; improper
+    /// ones have all that the knapsacks counted. Call after <see cref="Open"/>.
     /// </summary>
-    public Pattern Build(BoardType board, bool proper)
+    public List<Section> Sections(long first, bool proper)
     {
-        var best = Best(board);
+        var best = Best(first);
         var need = Limits(proper);
         var sections = new List<Section>();
         var leaders = boardKnapsack.Trace(best.At).ToList();
@@ -27,11 +27,11 @@ internal sealed partial class ProfilePricer
 
         if (best.Family >= 0)
         {
-            var rest = view.FirstOf(board) + view.Kerf - (best.At * view.FirstCell);
+            var rest = first + view.Kerf - (best.At * view.FirstCell);
             AddRows(sections, best.Family, best.Count, rest, proper ? need : Limits(proper));
         }
 
-        return PatternFactory.Create(model, board, view.RipFirst, sections);
+        return sections;
     }
 
     /// <summary>What may be taken: what is needed, or within one section any number of blanks.</summary>
