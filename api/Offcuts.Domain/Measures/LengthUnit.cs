@@ -30,6 +30,14 @@ internal static class LengthUnits
         LengthUnit.Metre => 1000 * Length.TicksPerMillimetre,
     };
 
+    /// <summary>What a bare number beside one in this unit is in: nobody writes a thickness in feet or metres.</summary>
+    public static LengthUnit Beside(LengthUnit unit) => unit switch
+    {
+        LengthUnit.Foot => LengthUnit.Inch,
+        LengthUnit.Metre => LengthUnit.Millimetre,
+        _ => unit,
+    };
+
     /// <summary>The unit with this name or mark, in any case; null if there is none.</summary>
     public static LengthUnit? Named(string name) => name.TrimEnd('.').ToLowerInvariant() switch
     {

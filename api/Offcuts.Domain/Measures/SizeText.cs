@@ -51,6 +51,11 @@ public static partial class SizeText
     public static Dimensions Parse(string text, DisplayUnit bareUnit) =>
         TryParse(text, bareUnit, out var size, out var error) ? size : throw new OffcutsException(ErrorCode.Invalid, error);
 
+    /// <summary>Whether a text is a size by its nominal name, <c>2x4 x 8ft</c>: such wood is dressed, never rough.</summary>
+    public static bool IsNominal(string? text) =>
+        Nominal().Match(LengthSigns.Plain(text ?? "")) is { Success: true } match
+        && NominalSizes.TryDressed(match.Groups["nominal"].Value, out _, out _);
+
     /// <summary>Reads width x length, for what has its thickness elsewhere; never throws.</summary>
     public static bool TryParseFace(
         string? text, DisplayUnit bareUnit, out Length width, out Length length, [NotNullWhen(false)] out string? error)
@@ -109,7 +114,7 @@ public static partial class SizeText
     {
         error = null;
         unit = bareUnit.ToLengthUnit();
-        var carried = numbers.Select(LengthReading.UnitIn).OfType<LengthUnit>().Select(Beside).Distinct().ToList();
+        var carried = numbers.Select(LengthReading.UnitIn).OfType<LengthUnit>().Select(LengthUnits.Beside).Distinct().ToList();
         var anyBare = numbers.Any(number => LengthReading.UnitIn(number) is null && !LengthReading.IsQuarters(number));
         if (carried.Count > 1 && anyBare)
         {
@@ -120,13 +125,6 @@ public static partial class SizeText
         unit = carried.Count == 1 ? carried[0] : unit;
         return true;
     }
-
-    private static LengthUnit Beside(LengthUnit unit) => unit switch
-    {
-        LengthUnit.Foot => LengthUnit.Inch,
-        LengthUnit.Metre => LengthUnit.Millimetre,
-        _ => unit,
-    };
 
     [GeneratedRegex(@" *(?:[xX*]|\bby\b) *", RegexOptions.CultureInvariant)]
     private static partial Regex Times();

@@ -26,7 +26,7 @@ public static class PlanText
         MissingReason.NoSuchSpecies => "no board and no offer is of a species that it accepts",
         MissingReason.NotGoodEnough => $"no wood of its species looks good enough{Closest(missing)}",
         MissingReason.WrongThickness => $"no wood of its species has the right thickness{Sizes(missing, unit, "in thickness")}",
-        MissingReason.TooWideForMachines => $"its blank is wider than the jointer or planer takes{Sizes(missing, unit, "in width")}",
+        MissingReason.TooWideForMachines => $"its blank{Width(missing.Needed, unit)} is wider than the jointer or planer takes{Width(missing.Has, unit)}",
         MissingReason.TooShort => $"no board and no offer is long enough{Sizes(missing, unit, "in length")}",
         MissingReason.TooNarrow => $"no board and no offer is wide enough{Sizes(missing, unit, "in width")}",
         MissingReason.TooFew => $"there is suitable wood, but too little of it{Closest(missing)}",
@@ -42,6 +42,9 @@ public static class PlanText
             (_, null) => $"{needed}{Closest(missing)}",
         };
     }
+
+    private static string Width(Length? width, DisplayUnit unit) =>
+        width is { } known ? $" ({LengthText.Format(known, unit)})" : "";
 
     private static string Closest(MissingPart missing) => missing.Closest is { } closest ? $"; {closest} comes closest" : "";
 

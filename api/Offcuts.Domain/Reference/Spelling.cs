@@ -21,7 +21,9 @@ public static class Spelling
             .Where(candidate => Math.Abs(candidate.Length - word.Length) <= allowed)
             .Select(candidate => (candidate, distance: Distance(word.ToLowerInvariant(), candidate.ToLowerInvariant())))
             .Where(found => found.distance <= allowed)
-            .MinBy(found => found.distance).candidate;
+            .OrderBy(found => found.distance)
+            .Select(found => found.candidate)
+            .FirstOrDefault();
     }
 
     private static int Distance(string a, string b)

@@ -1,0 +1,129 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Documents;
+
+/// <summary>What all keys of a document are read with: its unit, its currency, the species and the faults.</summary>
+internal sealed class DocumentContext
+{
+    private readonly SpeciesCatalogue catalogue;
+    private readonly string currency;
+
+    private DocumentContext(DocumentFaults faults, DisplayUnit unit, SpeciesCatalogue catalogue, string currency)
+    {
+        Faults = faults;
+        Unit = unit;
+        this.catalogue = catalogue;
+        this.currency = currency;
+    }
+
+    public DocumentFaults Faults { get; }
+
+    /// <summary>The unit of bare numbers.</summary>
+    public DisplayUnit Unit { get; }
+
+    /// <summary>Reads the keys that every document may have: <c>unit</c> and <c>currency</c>.</summary>
+    public static DocumentContext Of(Fields root, DocumentFaults faults, DisplayUnit bareUnit, SpeciesCatalogue catalogue, string currency)
+    {
+        var unit = bareUnit;
+        if (root.OptionalText("unit") is { } word && !TryUnit(word.ToLowerInvariant(), out unit))
+        {
+            root.Fault("unit", $"'{word}': give in or mm.");
+            unit = bareUnit;
+        }
+
+        if (root.OptionalText("currency") is { } written && written != currency)
+        {
+            root.Fault("currency", $"The prices are in '{written}', but the shop counts in {currency}: give prices in {currency}.");
+        }
+
+        return new(faults, unit, catalogue, currency);
+    }
+
+    public Length Length(Fields fields, string key) => Length(fields, fields.Required(key));
+
+    public Length Length(Fields fields, Node? node) => fields.TryRead(
+        node, (string text, out Length value, out string? error) => LengthText.TryParse(text, Unit, out value, out error), out var length)
+        ? length : default;
+
+    public Dimensions Size(Fields fields) => fields.TryRead(
+        fields.Required("size"), (string text, out Dimensions value, out string? error) => SizeText.TryParse(text, Unit, out value, out error), out var size)
+        ? size : default;
+
+    public Money Price(Fields fields, string key) => fields.TryRead(
+        fields.Required(key), (string text, out Money value, out string? error) => MoneyText.TryParse(text, currency, out value, out error), out var price)
+        ? price : default;
+
+    /// <summary>The ids of the species and the classes that a key lists.</summary>
+    public IReadOnlyList<string> Accepted(Fields fields) => [.. fields.Scalars("species").Select(scalar =>
+        ClassOf(scalar.Text) ?? SpeciesOf(scalar)?.Id).OfType<string>().Distinct(StringComparer.Ordinal)];
+
+    /// <summary>The one species that a board or an offer is of; null, with a fault, if it is not known.</summary>
+    public Species? Species(Fields fields)
+    {
+        switch (fields.Required("species"))
+        {
+            case Scalar scalar when ClassOf(scalar.Text) is { } named:
+                Faults.Add(scalar, $"'{named}' is a class: say which species it is.");
+                return null;
+            case Scalar scalar:
+                return SpeciesOf(scalar);
+            case { } node:
+                Faults.Add(node, $"This is {node.Kind}: it should be one species.");
+                return null;
+            default:
+                return null;
+        }
+    }
+
+    /// <summary>Solid or sheet: what the key <c>kind</c> says, else what the species says; they must agree.</summary>
+    public static BoardKind Kind(Fields fields, Species? species)
+    {
+        var isSheet = species?.Classes.Contains("sheet") ?? false;
+        var written = fields.Word<BoardKind>("kind");
+        if (species is not null && written is { } kind && (kind == BoardKind.Sheet) != isSheet)
+        {
+            fields.Fault("kind", isSheet
+                ? $"{species.Name} is a sheet material: leave the key out."
+                : $"{species.Name} is solid wood: name a sheet material such as birch plywood, or leave the key out.");
+        }
+
+        return written ?? (isSheet ? BoardKind.Sheet : BoardKind.Solid);
+    }
+
+    /// <summary>Reports a rough thickness in quarters on surfaced stock, which is thinner than that.</summary>
+    public static void CheckQuarters(Fields fields, string key, Surface surface)
+    {
+        var written = (fields.Optional(key) as Scalar)?.Text.Split(['x', 'X', '*'])[0].Trim() ?? "";
+        if (surface == Surface.Surfaced && written.EndsWith("/4", StringComparison.Ordinal) && written is not ("1/4" or "3/4")
+            && LengthText.TryParse(written, DisplayUnit.Inch, out var rough, out _))
+        {
+            var usual = NominalSizes.Surfaced(rough) is { } thin ? $", usually {LengthText.Format(thin, DisplayUnit.Inch)}" : "";
+            fields.Fault(key, $"{written} is a rough thickness: measure the surfaced wood and write that{usual}.");
+        }
+    }
+
+    private static bool TryUnit(string word, out DisplayUnit unit)
+    {
+        unit = word is "mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" ? DisplayUnit.Millimetre : DisplayUnit.Inch;
+        return unit == DisplayUnit.Millimetre || word is "in" or "inch" or "inches";
+    }
+
+    private Species? SpeciesOf(Scalar scalar)
+    {
+        if (catalogue.Find(scalar.Text) is { } species)
+        {
+            return species;
+        }
+
+        var meant = catalogue.Suggest(scalar.Text) is { } near ? $" Did you mean {near}?" : " See the list of species, or add your own.";
+        var shown = scalar.Text.Length <= 40 ? scalar.Text : scalar.Text[..40] + "...";
+        Faults.Add(scalar, $"The species '{shown}' is not known.{meant}");
+        return null;
+    }
+
+    private string? ClassOf(string text)
+    {
+        var word = text.Trim().ToLowerInvariant().Replace(' ', '-');
+        return catalogue.IsClass(word) ? word : null;
+    }
+}
