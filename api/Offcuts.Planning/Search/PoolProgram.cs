@@ -11,7 +11,7 @@ namespace Offcuts.Planning.Search;
 internal static class PoolProgram
 {
     /// <summary>Enough for a workshop's problems, and the same on every run, which a time limit would not be.</summary>
-    private const int MostNodes = 3000;
+    private const int MostNodes = 400;
 
     /// <summary>The best solution over the pool that spends at most <paramref name="mostMoney"/>; null if none was found.</summary>
     /// <param name="model">The model.</param>

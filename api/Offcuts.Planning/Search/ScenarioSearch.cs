@@ -94,7 +94,7 @@ internal sealed class ScenarioSearch
 
         if (Best is { IsComplete: true } best && !clock.IsOver)
         {
-            Offer(PoolProgram.Solve(Model, Pool(), best.Money, byMoney: false, best, clock, TimeSpan.FromSeconds(2)));
+            Offer(PoolProgram.Solve(Model, Pool(), best.Money, byMoney: false, best, clock, TimeSpan.FromSeconds(1)));
         }
     }
 
