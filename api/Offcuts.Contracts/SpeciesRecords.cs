@@ -8,6 +8,8 @@ namespace Offcuts.Contracts;
 /// <param name="SpecificGravity">Specific gravity at 12 % moisture content, if known.</param>
 /// <param name="RadialCoefficient">Radial dimensional change coefficient per 1 % moisture content, if known.</param>
 /// <param name="TangentialCoefficient">Tangential dimensional change coefficient per 1 % moisture content, if known.</param>
+/// <param name="RadialShrinkage">Radial shrinkage from green to oven dry in per cent, if known.</param>
+/// <param name="TangentialShrinkage">Tangential shrinkage from green to oven dry in per cent, if known.</param>
 /// <param name="Source">Where the numbers are from.</param>
 public sealed record SpeciesEntry(
     string Id,
@@ -17,6 +19,8 @@ public sealed record SpeciesEntry(
     decimal? SpecificGravity = null,
     decimal? RadialCoefficient = null,
     decimal? TangentialCoefficient = null,
+    decimal? RadialShrinkage = null,
+    decimal? TangentialShrinkage = null,
     string? Source = null);
 
 /// <summary>A species or sheet material.</summary>
@@ -27,6 +31,8 @@ public sealed record SpeciesEntry(
 /// <param name="SpecificGravity">Specific gravity at 12 % moisture content, if known.</param>
 /// <param name="RadialCoefficient">Radial dimensional change coefficient per 1 % moisture content, if known.</param>
 /// <param name="TangentialCoefficient">Tangential dimensional change coefficient per 1 % moisture content, if known.</param>
+/// <param name="RadialShrinkage">Radial shrinkage from green to oven dry in per cent, if known.</param>
+/// <param name="TangentialShrinkage">Tangential shrinkage from green to oven dry in per cent, if known.</param>
 /// <param name="Source">Where the numbers are from.</param>
 /// <param name="Own">Whether the shop added it; false for the reference list.</param>
 public sealed record SpeciesRecord(
@@ -37,6 +43,8 @@ public sealed record SpeciesRecord(
     decimal? SpecificGravity,
     decimal? RadialCoefficient,
     decimal? TangentialCoefficient,
+    decimal? RadialShrinkage,
+    decimal? TangentialShrinkage,
     string? Source,
     bool Own);
 

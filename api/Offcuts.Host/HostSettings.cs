@@ -1,3 +1,5 @@
+using Offcuts.Domain;
+
 namespace Offcuts.Host;
 
 /// <summary>How the Web API is hosted.</summary>
@@ -14,4 +16,19 @@ public sealed record HostSettings
 
     /// <summary>Whether addresses that other machines can reach are allowed. There are no access tokens yet.</summary>
     public bool AllowNonLoopback { get; init; }
+
+    /// <summary>How many plans may wait or be made at once; a further one is refused.</summary>
+    public int PlanQueueLength { get; init; } = 16;
+
+    /// <summary>Makes the plans; null for the product's planner. Tests give another.</summary>
+    public SolvePlan? Solve { get; init; }
+
+    /// <summary>Checks every plan; null for the product's auditor. Tests give another.</summary>
+    public AuditPlan? Audit { get; init; }
 }
+
+/// <summary>Makes a plan; see <see cref="Planning.Planner.Solve"/>.</summary>
+public delegate Plan SolvePlan(PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, CancellationToken cancellationToken);
+
+/// <summary>Checks a plan; see <see cref="Auditing.Auditor.Audit"/>.</summary>
+public delegate IReadOnlyList<Auditing.AuditFinding> AuditPlan(PlanningProblem problem, Plan plan);

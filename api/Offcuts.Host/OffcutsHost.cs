@@ -3,7 +3,12 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Boards;
+using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
+using Offcuts.Host.Offers;
+using Offcuts.Host.Plans;
+using Offcuts.Host.Shops;
+using Offcuts.Host.SpeciesLists;
 using Offcuts.Storage;
 
 namespace Offcuts.Host;
@@ -38,7 +43,8 @@ public static class OffcutsHost
         }
 
         builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.TypeInfoResolverChain.Insert(0, WireJson.Default));
-        builder.Services.AddSingleton(new BoardStore(Database.Open(settings.DatabasePath), TimeProvider.System));
+        builder.Services.AddSingleton(settings);
+        AddServices(builder.Services, Database.Open(settings.DatabasePath));
 
         var app = builder.Build();
         app.UseProblems();
@@ -51,8 +57,27 @@ public static class OffcutsHost
         app.MapMethods("/health", ["GET", "HEAD"], GetHealth);
         app.MapProblemPages();
         app.MapBoards();
+        app.MapShop();
+        app.MapSpecies();
+        app.MapDesigns();
+        app.MapOffers();
+        app.MapPlans();
         return app;
     }
+
+    private static void AddServices(IServiceCollection services, Database database) => services
+        .AddSingleton(new BoardStore(database, TimeProvider.System))
+        .AddSingleton(new ShopStore(database))
+        .AddSingleton(new DesignStore(database, TimeProvider.System))
+        .AddSingleton(new OfferStore(database, TimeProvider.System))
+        .AddSingleton(new PlanStore(database, TimeProvider.System))
+        .AddSingleton(TimeProvider.System)
+        .AddSingleton<Workshop>()
+        .AddSingleton<PriceListReader>()
+        .AddSingleton<ProblemBuilder>()
+        .AddSingleton<PlanQueue>()
+        .AddSingleton<RejectedPlans>()
+        .AddHostedService<PlanRunner>();
 
     private static Ok<Health> GetHealth() => TypedResults.Ok(new Health(
         "ok", typeof(OffcutsHost).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion));

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Offcuts.Domain;
 
 namespace Offcuts.Storage;
@@ -52,7 +51,7 @@ internal sealed class BoardRow
         Source = board.Source,
         Note = board.Note,
         Status = Words.Of(board.Status),
-        LoggedAt = board.LoggedAt.UtcDateTime.ToString("O", CultureInfo.InvariantCulture),
+        LoggedAt = Stamp.Of(board.LoggedAt),
     };
 
     public Board ToBoard(IEnumerable<DefectRow> defects) => new()
@@ -68,7 +67,7 @@ internal sealed class BoardRow
         Source = Source,
         Note = Note,
         Status = Words.Read<BoardStatus>(Status),
-        LoggedAt = DateTimeOffset.Parse(LoggedAt, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal),
+        LoggedAt = Stamp.Read(LoggedAt),
         Defects = [.. defects.Select(defect => defect.ToDefect())],
     };
 }

@@ -85,7 +85,7 @@ public sealed class BoardStore(Database database, TimeProvider clock)
         return WithDefects(connection, transaction, rows).SingleOrDefault();
     }
 
-    /// <summary>Logs boards, all or none; their ids and times are given here.</summary>
+    /// <summary>Logs boards, all or none; their ids are given here, and their times unless they have one.</summary>
     public IReadOnlyList<Board> Add(IReadOnlyList<Board> boards)
     {
         using var connection = database.Connect();
@@ -93,7 +93,7 @@ public sealed class BoardStore(Database database, TimeProvider clock)
         var now = clock.GetUtcNow();
         var first = connection.ExecuteScalar<long>(
             "UPDATE board_sequence SET next = next + @Count RETURNING next - @Count", new { boards.Count }, transaction);
-        var logged = boards.Select((board, index) => board with { Id = BoardIds.FromNumber(first + index), LoggedAt = now }).ToList();
+        var logged = boards.Select((board, index) => board with { Id = BoardIds.FromNumber(first + index), LoggedAt = board.LoggedAt == default ? now : board.LoggedAt }).ToList();
         for (var index = 0; index < logged.Count; index++)
         {
             Insert(connection, transaction, logged[index], first + index);

@@ -9,7 +9,7 @@ namespace Offcuts.Storage;
 public sealed class Database
 {
     /// <summary>Schema version that this binary knows: the number of the last file in <c>db/migrations</c>.</summary>
-    public const int SchemaVersion = 1;
+    public const int SchemaVersion = 5;
 
     private readonly string connectionString;
 
@@ -82,10 +82,25 @@ public sealed class Database
                     $"The database {path} has schema version {found}; this program knows versions up to {SchemaVersion}. Use the newer program that wrote it.");
             }
 
+            if (found > 0)
+            {
+                BackUp(connection, $"{path}.before-{SchemaVersion}-from-{found}");
+            }
+
             connection.Execute("PRAGMA journal_mode = WAL");
         }
 
         ApplyMigrations();
+    }
+
+    // VACUUM INTO reads one consistent state, whatever other processes do; the rename makes a half-written copy impossible.
+    private static void BackUp(SqliteConnection connection, string path)
+    {
+        var unfinished = path + ".unfinished";
+        File.Delete(unfinished);
+        CreatePrivately(unfinished);
+        connection.Execute("VACUUM INTO @Path", new { Path = unfinished });
+        File.Move(unfinished, path, overwrite: true);
     }
 
     private void ApplyMigrations()

@@ -1,5 +1,7 @@
+using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
+using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -43,4 +45,22 @@ public sealed class Service : IAsyncLifetime
 
         return Client.SendAsync(request);
     }
+
+    public async Task<JsonElement> GetAsync(string path) => JsonDocument.Parse(await Client.GetStringAsync(path)).RootElement;
+
+    public static async Task<JsonElement> ReadAsync(HttpResponseMessage answer, HttpStatusCode expected)
+    {
+        var text = await answer.Content.ReadAsStringAsync();
+        Assert.True(answer.StatusCode == expected, $"{(int)answer.StatusCode}: {text}");
+        return JsonDocument.Parse(text).RootElement;
+    }
+
+    public static async Task<JsonElement> ProblemAsync(HttpResponseMessage answer)
+    {
+        Assert.Equal("application/problem+json", answer.Content.Headers.ContentType!.MediaType);
+        return JsonDocument.Parse(await answer.Content.ReadAsStringAsync()).RootElement;
+    }
+
+    public static async Task<string?> PointerAsync(HttpResponseMessage answer) =>
+        (await ProblemAsync(answer)).GetProperty("errors")[0].GetProperty("pointer").GetString();
 }

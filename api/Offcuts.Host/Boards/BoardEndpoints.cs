@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
+using Offcuts.Documents;
 using Offcuts.Domain;
 using Offcuts.Host.Http;
+using Offcuts.Host.Shops;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Boards;
@@ -21,24 +23,17 @@ internal static class BoardEndpoints
         app.MapPost("/v1/board-imports", ImportAsync);
     }
 
-    private static Ok<BoardPage> List(HttpRequest request, HttpResponse response, BoardStore boards)
+    private static Ok<BoardPage> List(HttpRequest request, BoardStore boards)
     {
         var asked = BoardListRequest.Read(request.Query);
         var (found, next) = boards.List(asked.Filter, asked.After, asked.Limit);
-        var cursor = next is { } place ? Cursor.Of(place) : null;
-        if (cursor is not null)
-        {
-            var others = request.Query.Where(pair => pair.Key != "cursor").Select(pair => KeyValuePair.Create(pair.Key, pair.Value[0]));
-            response.Headers.Link = $"<{request.Path}{QueryString.Create([.. others, new("cursor", cursor)])}>; rel=\"next\"";
-        }
-
-        return TypedResults.Ok(new BoardPage([.. found.Select(BoardMapping.ToRecord)], cursor));
+        return TypedResults.Ok(new BoardPage([.. found.Select(BoardMapping.ToRecord)], QueryReader.Next(request.HttpContext, next)));
     }
 
-    private static async Task<Created<BoardRecord>> CreateAsync(HttpRequest request, BoardStore boards, CancellationToken cancellationToken)
+    private static async Task<Created<BoardRecord>> CreateAsync(HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
     {
         var entry = await RequestBody.ReadAsync(request, WireJson.Default.BoardEntry, cancellationToken);
-        var record = BoardMapping.ToRecord(boards.Add([Checked(entry, "")])[0]);
+        var record = BoardMapping.ToRecord(boards.Add([Checked(entry, "", workshop)])[0]);
         return TypedResults.Created($"/v1/boards/{record.Id}", record);
     }
 
@@ -46,45 +41,42 @@ internal static class BoardEndpoints
         TypedResults.Ok(BoardMapping.ToRecord(boards.Find(id) ?? throw NoBoard(id)));
 
     private static async Task<Ok<BoardRecord>> ReplaceAsync(
-        string id, HttpRequest request, BoardStore boards, CancellationToken cancellationToken)
+        string id, HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
     {
         var entry = await RequestBody.ReadAsync(request, WireJson.Default.BoardEntry, cancellationToken);
-        return TypedResults.Ok(BoardMapping.ToRecord(boards.Replace(Checked(entry, id)) ?? throw NoBoard(id)));
+        return TypedResults.Ok(BoardMapping.ToRecord(boards.Replace(Checked(entry, id, workshop)) ?? throw NoBoard(id)));
     }
 
     private static NoContent Delete(string id, BoardStore boards) =>
         boards.Delete(id) ? TypedResults.NoContent() : throw NoBoard(id);
 
     private static async Task<Created<BoardImportResult>> ImportAsync(
-        HttpRequest request, BoardStore boards, CancellationToken cancellationToken)
+        HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
     {
-        var import = await RequestBody.ReadAsync(request, WireJson.Default.BoardImport, cancellationToken);
-        var faults = new Faults();
-        if (import.Items.Count is < 1 or > MaxImport)
-        {
-            faults.Add("#/items", $"There are {import.Items.Count} boards: give 1 to {MaxImport} at once.");
-        }
-
-        foreach (var (index, entry) in import.Items.Index())
-        {
-            // The serialiser checks members for null but not the entries of a list.
-            if (entry is null)
-            {
-                faults.Add($"#/items/{index}", "It is null: give a board or leave it out.");
-            }
-        }
-
-        faults.ThrowIfAny();
-        var entered = import.Items.Select((entry, index) => BoardMapping.ToBoard(entry, "", $"#/items/{index}", faults)).ToList();
-        faults.ThrowIfAny();
+        var entered = RequestBody.IsDocument(request)
+            ? ReadDocument(await RequestBody.ReadTextAsync(request, cancellationToken), workshop)
+            : ReadEntries(await RequestBody.ReadAsync(request, WireJson.Default.BoardImport, cancellationToken), workshop);
         var records = boards.Add(entered).Select(BoardMapping.ToRecord).ToList();
         return TypedResults.Created("/v1/boards", new BoardImportResult(records));
     }
 
-    private static Board Checked(BoardEntry entry, string id)
+    private static List<Board> ReadDocument(string text, Workshop workshop) =>
+        [.. BoardListDocument.Parse(text, workshop.Shop().Unit, workshop.Catalogue()).Select(board => board.ToBoard("", default))];
+
+    private static List<Board> ReadEntries(BoardImport import, Workshop workshop)
     {
         var faults = new Faults();
-        var board = BoardMapping.ToBoard(entry, id, "#", faults);
+        var catalogue = workshop.Catalogue();
+        var entered = faults.Entries("#/items", import.Items, MaxImport, least: 1)
+            .Select(item => BoardMapping.ToBoard(item.Entry, "", catalogue, $"#/items/{item.Index}", faults)).ToList();
+        faults.ThrowIfAny();
+        return entered;
+    }
+
+    private static Board Checked(BoardEntry entry, string id, Workshop workshop)
+    {
+        var faults = new Faults();
+        var board = BoardMapping.ToBoard(entry, id, workshop.Catalogue(), "#", faults);
         faults.ThrowIfAny();
         return board;
     }

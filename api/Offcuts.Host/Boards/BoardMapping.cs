@@ -8,21 +8,12 @@ namespace Offcuts.Host.Boards;
 /// <summary>Boards between the wire and the domain.</summary>
 internal static class BoardMapping
 {
-    private const int MaxQuantity = 10_000;
-    private const int MaxDefects = 100;
-
     /// <summary>The board that was entered; the store gives it the time, and its id if it is new.</summary>
-    public static Board ToBoard(BoardEntry entry, string id, string at, Faults faults)
+    public static Board ToBoard(BoardEntry entry, string id, SpeciesCatalogue catalogue, string at, Faults faults)
     {
-        faults.Text($"{at}/species", entry.Species, 80, required: true);
-        faults.Text($"{at}/place", entry.Place, 200);
-        faults.Text($"{at}/source", entry.Source, 200);
-        faults.Text($"{at}/note", entry.Note, 2000);
-        if (entry.Quantity is < 1 or > MaxQuantity)
-        {
-            faults.Add($"{at}/quantity", $"{entry.Quantity}: give 1 to {MaxQuantity}.");
-        }
-
+        faults.Text($"{at}/place", entry.Place, Limits.MaxLine);
+        faults.Text($"{at}/source", entry.Source, Limits.MaxLine);
+        faults.Text($"{at}/note", entry.Note, Limits.MaxNote);
         var size = new Dimensions(
             faults.Millimetres($"{at}/thicknessMm", entry.ThicknessMm),
             faults.Millimetres($"{at}/widthMm", entry.WidthMm),
@@ -31,9 +22,9 @@ internal static class BoardMapping
         {
             Id = id,
             Kind = faults.Word<BoardKind>($"{at}/kind", entry.Kind),
-            Species = entry.Species,
+            Species = faults.Species($"{at}/species", entry.Species, catalogue),
             Size = size,
-            Quantity = entry.Quantity,
+            Quantity = faults.Count($"{at}/quantity", entry.Quantity, 1, Limits.MaxQuantity),
             Surface = faults.Word<Surface>($"{at}/surface", entry.Surface),
             Appearance = faults.Word<Appearance>($"{at}/appearance", entry.Appearance),
             Status = faults.Word<BoardStatus>($"{at}/status", entry.Status),
@@ -53,25 +44,13 @@ internal static class BoardMapping
             defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres))],
         board.Place, board.Source, board.Note);
 
-    private static List<Defect> ToDefects(IReadOnlyList<DefectRecord> records, Dimensions board, string at, Faults faults)
+    internal static List<Defect> ToDefects(IReadOnlyList<DefectRecord> records, Dimensions board, string at, Faults faults)
     {
-        if (records.Count > MaxDefects)
-        {
-            faults.Add(at, $"There are {records.Count} defects: give at most {MaxDefects}.");
-            return [];
-        }
-
         var defects = new List<Defect>();
-        foreach (var (index, record) in records.Index())
+        foreach (var (index, record) in faults.Entries(at, records, Limits.MaxDefects))
         {
             var here = $"{at}/{index}";
-            if (record is null)
-            {
-                faults.Add(here, "It is null: give a defect or leave it out.");
-                continue;
-            }
-
-            faults.Text($"{here}/kind", record.Kind, 80, required: true);
+            faults.Text($"{here}/kind", record.Kind, Limits.MaxName, required: true);
             var area = new Rect(
                 faults.Millimetres($"{here}/xMm", record.XMm, zeroAllowed: true),
                 faults.Millimetres($"{here}/yMm", record.YMm, zeroAllowed: true),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
@@ -9,8 +10,10 @@ namespace Offcuts.Host.Http;
 internal sealed record ProblemKind(string Slug, int Status, string Title, string Page);
 
 /// <summary>A request that HTTP alone refuses.</summary>
-internal sealed class RefusedException(int status, string message) : Exception(message)
+internal sealed class RefusedException(int status, string message, int? retryAfterSeconds = null) : Exception(message)
 {
+    public int? RetryAfterSeconds { get; } = retryAfterSeconds;
+
     public int Status { get; } = status;
 }
 
@@ -25,7 +28,9 @@ internal static partial class Problems
         new("conflict", 409, "It contradicts what is stored", "Read the resource again and decide anew."),
         new("too-large", 413, "The body is too large", "Send less at once; a body may have 4 MiB."),
         new("unsupported-media-type", 415, "The body is of the wrong type", "Send the Content-Type that the detail names."),
+        new("too-many-requests", 429, "Too much is asked at once", "Wait as long as the Retry-After header says and ask again."),
         new("internal", 500, "The service failed", "It is not your fault. Report the traceId; the log has the rest under it."),
+        new("plan-rejected", 500, "The auditor rejected a plan", "Every plan is checked before anyone sees it, and this one broke a rule. It is not your fault. Report it with the reproduction that the failure names, a file in the service's data folder."),
     ];
 
     public static void UseProblems(this WebApplication app) => app.Use(async (context, next) =>
@@ -50,6 +55,11 @@ internal static partial class Problems
         }
         catch (RefusedException refused)
         {
+            if (refused.RetryAfterSeconds is { } seconds)
+            {
+                context.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
+            }
+
             await WriteAsync(context, refused.Status, refused.Message, []);
         }
         catch (BadHttpRequestException bad)

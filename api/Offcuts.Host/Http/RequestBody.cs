@@ -1,5 +1,7 @@
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using Microsoft.Net.Http.Headers;
 using Offcuts.Domain;
 
 namespace Offcuts.Host.Http;
@@ -7,12 +9,29 @@ namespace Offcuts.Host.Http;
 /// <summary>Reads a JSON body and says where it is wrong.</summary>
 internal static class RequestBody
 {
+    /// <summary>Whether the body is a document as people write it, YAML (RFC 9512).</summary>
+    public static bool IsDocument(HttpRequest request) =>
+        MediaTypeHeaderValue.TryParse(request.ContentType, out var type) && type.MediaType.Equals("application/yaml", StringComparison.OrdinalIgnoreCase);
+
+    public static async Task<string> ReadTextAsync(HttpRequest request, CancellationToken cancellationToken)
+    {
+        using var reader = new StreamReader(request.Body, new UTF8Encoding(false, throwOnInvalidBytes: true));
+        try
+        {
+            return await reader.ReadToEndAsync(cancellationToken);
+        }
+        catch (DecoderFallbackException)
+        {
+            throw Invalid("#", "The text is not UTF-8: save it as UTF-8.", null);
+        }
+    }
+
     public static async Task<T> ReadAsync<T>(HttpRequest request, JsonTypeInfo<T> type, CancellationToken cancellationToken)
         where T : class
     {
         if (!request.HasJsonContentType())
         {
-            throw new RefusedException(StatusCodes.Status415UnsupportedMediaType, "Send the body as application/json.");
+            throw new RefusedException(StatusCodes.Status415UnsupportedMediaType, "Send the body as application/json, or as application/yaml where the path takes documents.");
         }
 
         try

@@ -1,0 +1,111 @@
+using System.Security.Cryptography;
+using System.Text.Json;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Http;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Designs;
+
+/// <summary>Designs between the wire and the domain.</summary>
+internal static class DesignMapping
+{
+    /// <summary>The design that was entered, with species by their ids.</summary>
+    public static Design ToDesign(DesignEntry entry, SpeciesCatalogue catalogue, string currency, string at, Faults faults)
+    {
+        faults.Text($"{at}/name", entry.Name, Limits.MaxName, required: true);
+        faults.Text($"{at}/description", entry.Description, Limits.MaxNote);
+        var design = new Design
+        {
+            Name = entry.Name,
+            Description = entry.Description,
+            Parts = [.. faults.Entries($"{at}/parts", entry.Parts, Limits.MaxEntries)
+                .Select(part => ToPart(part.Entry, catalogue, $"{at}/parts/{part.Index}", faults))],
+            Panels = [.. faults.Entries($"{at}/panels", entry.Panels, Limits.MaxEntries)
+                .Select(panel => ToPanel(panel.Entry, catalogue, $"{at}/panels/{panel.Index}", faults))],
+            Groups = [.. faults.Entries($"{at}/groups", entry.Groups, Limits.MaxEntries)
+                .Select(group => ToGroup(group.Entry, catalogue, $"{at}/groups/{group.Index}", faults))],
+            Items = [.. faults.Entries($"{at}/items", entry.Items, Limits.MaxEntries)
+                .Select(item => ToItem(item.Entry, currency, $"{at}/items/{item.Index}", faults))],
+        };
+        faults.AddRules(at, () => DesignRules.Check(design), ("/size", ""), ("/strips", "/narrowestStripMm"), ("/price", "/unitPrice"));
+        return design;
+    }
+
+    /// <summary>The design with every member written out: equal designs give equal entries.</summary>
+    public static DesignEntry ToEntry(Design design, string currency) => new(
+        design.Name,
+        design.Description,
+        [.. design.Parts.Select(part => new PartRecord(
+            part.Name, part.Finished.Thickness.Millimetres, part.Finished.Width.Millimetres, part.Finished.Length.Millimetres,
+            part.Quantity, part.Species, Words.Of(part.Appearance), Words.Of(part.Grain), part.Group))],
+        [.. design.Panels.Select(panel => new PanelRecord(
+            panel.Name, panel.Finished.Thickness.Millimetres, panel.Finished.Width.Millimetres, panel.Finished.Length.Millimetres,
+            panel.Quantity, panel.NarrowestStrip?.Millimetres, panel.WidestStrip?.Millimetres, panel.Species,
+            Words.Of(panel.Appearance), panel.Group))],
+        [.. design.Groups.Select(group => new GroupRecord(group.Name, group.OneSpecies, group.Species))],
+        [.. design.Items.Select(item => ToRecord(item, currency))]);
+
+    public static ItemRecord ToRecord(BoughtItem item, string currency) =>
+        new(item.Name, MoneyText.ToDecimal(item.UnitPrice, currency), item.Quantity, item.Supplier);
+
+    /// <summary>The canonical content and its version: the first 12 hexadecimal digits of its SHA-256.</summary>
+    public static (string Content, string Version) Canonical(Design design, string currency)
+    {
+        var content = JsonSerializer.SerializeToUtf8Bytes(ToEntry(design, currency), WireJson.Default.DesignEntry);
+        return (System.Text.Encoding.UTF8.GetString(content), Convert.ToHexStringLower(SHA256.HashData(content))[..12]);
+    }
+
+    private static Part ToPart(PartRecord record, SpeciesCatalogue catalogue, string at, Faults faults)
+    {
+        faults.Text($"{at}/name", record.Name, Limits.MaxName, required: true);
+        return new Part
+        {
+            Name = record.Name,
+            Quantity = faults.Count($"{at}/quantity", record.Quantity, 1, Limits.MaxQuantity),
+            Finished = Size(record.ThicknessMm, record.WidthMm, record.LengthMm, at, faults),
+            Species = faults.SpeciesOrClasses($"{at}/species", record.Species, catalogue),
+            Appearance = faults.Word<Appearance>($"{at}/appearance", record.Appearance),
+            Grain = faults.Word<Grain>($"{at}/grain", record.Grain),
+            Group = record.Group,
+        };
+    }
+
+    private static Panel ToPanel(PanelRecord record, SpeciesCatalogue catalogue, string at, Faults faults)
+    {
+        faults.Text($"{at}/name", record.Name, Limits.MaxName, required: true);
+        return new Panel
+        {
+            Name = record.Name,
+            Quantity = faults.Count($"{at}/quantity", record.Quantity, 1, Limits.MaxQuantity),
+            Finished = Size(record.ThicknessMm, record.WidthMm, record.LengthMm, at, faults),
+            NarrowestStrip = record.NarrowestStripMm is { } narrowest ? faults.Millimetres($"{at}/narrowestStripMm", narrowest) : null,
+            WidestStrip = record.WidestStripMm is { } widest ? faults.Millimetres($"{at}/widestStripMm", widest) : null,
+            Species = faults.SpeciesOrClasses($"{at}/species", record.Species, catalogue),
+            Appearance = faults.Word<Appearance>($"{at}/appearance", record.Appearance),
+            Group = record.Group,
+        };
+    }
+
+    private static FinishGroup ToGroup(GroupRecord record, SpeciesCatalogue catalogue, string at, Faults faults)
+    {
+        faults.Text($"{at}/name", record.Name, Limits.MaxName, required: true);
+        return new FinishGroup(record.Name, record.OneSpecies, faults.SpeciesOrClasses($"{at}/species", record.Species, catalogue));
+    }
+
+    private static BoughtItem ToItem(ItemRecord record, string currency, string at, Faults faults)
+    {
+        faults.Text($"{at}/name", record.Name, Limits.MaxName, required: true);
+        faults.Text($"{at}/supplier", record.Supplier, Limits.MaxName);
+        return new BoughtItem(
+            record.Name,
+            faults.Count($"{at}/quantity", record.Quantity, 1, Limits.MaxQuantity),
+            faults.Money($"{at}/unitPrice", record.UnitPrice, currency),
+            record.Supplier);
+    }
+
+    private static Dimensions Size(decimal thickness, decimal width, decimal length, string at, Faults faults) => new(
+        faults.Millimetres($"{at}/thicknessMm", thickness),
+        faults.Millimetres($"{at}/widthMm", width),
+        faults.Millimetres($"{at}/lengthMm", length));
+}

@@ -1,0 +1,124 @@
+using System.Security.Cryptography;
+using System.Text.Json;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Http;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Plans;
+
+/// <summary><c>/v1/plans</c>.</summary>
+internal static class PlanEndpoints
+{
+    // Letters and digits that are not confused when read aloud; 20^8 ids, far too many to guess one.
+    private const string IdSigns = "34679acdefhjkpqrtwxy";
+    private static readonly TimeSpan CancellationPatience = TimeSpan.FromSeconds(5);
+
+    public static void MapPlans(this WebApplication app)
+    {
+        app.MapPost("/v1/plans", CreateAsync);
+        app.MapMethods("/v1/plans", ["GET", "HEAD"], List);
+        app.MapMethods("/v1/plans/{id}", ["GET", "HEAD"], Get);
+        app.MapPost("/v1/plans/{id}/cancellation", CancelAsync);
+        app.MapMethods("/v1/plans/{id}/problem", ["GET", "HEAD"], GetProblem);
+    }
+
+    private static async Task<Results<Created<PlanRecord>, Accepted<PlanRecord>>> CreateAsync(
+        HttpRequest request, HttpResponse response, ProblemBuilder builder, PlanQueue queue, PlanStore store, CancellationToken cancellationToken)
+    {
+        var asked = await RequestBody.ReadAsync(request, WireJson.Default.PlanRequest, cancellationToken);
+        var (problem, design) = builder.Build(asked);
+        var run = queue.Add(new NewPlanRun(
+            RandomNumberGenerator.GetString(IdSigns, 8), design.Name, design.Version, design.Reference, asked.BudgetMs, asked.Seed, ProcessMark.Mine,
+            JsonSerializer.Serialize(ProblemMapping.ToRecord(problem), WireJson.Default.InlineProblem)));
+        var place = $"/v1/plans/{run.Id}";
+        if (Preference.WaitOf(request) is { } wait)
+        {
+            response.Headers["Preference-Applied"] = $"wait={wait.TotalSeconds}";
+            if (await EndsWithinAsync(run, wait, cancellationToken))
+            {
+                return TypedResults.Created(place, ToRecord(store.Find(run.Id)!));
+            }
+        }
+
+        response.Headers.RetryAfter = "1";
+        return TypedResults.Accepted(place, ToRecord(store.Find(run.Id)!));
+    }
+
+    private static Ok<PlanPage> List(HttpRequest request, PlanStore store)
+    {
+        var reader = new QueryReader(request.Query, "state", "design");
+        var state = reader.Word<PlanState>("state");
+        var (before, limit) = reader.Page();
+        var (found, next) = store.List(state, reader.Text("design"), before, limit);
+        return TypedResults.Ok(new PlanPage([.. found.Select(ToSummary)], QueryReader.Next(request.HttpContext, next)));
+    }
+
+    private static Ok<PlanRecord> Get(string id, HttpResponse response, PlanStore store)
+    {
+        var run = store.Find(id) ?? throw NoPlan(id);
+        if (run.FinishedAt is null)
+        {
+            response.Headers.RetryAfter = "1";
+        }
+
+        return TypedResults.Ok(ToRecord(run));
+    }
+
+    private static async Task<Ok<PlanRecord>> CancelAsync(string id, PlanQueue queue, PlanStore store, CancellationToken cancellationToken)
+    {
+        var run = store.Find(id) ?? throw NoPlan(id);
+        if (run.FinishedAt is null)
+        {
+            if (queue.Find(id) is { } here)
+            {
+                if (!store.CancelQueued(id))
+                {
+                    here.Cancel();
+                    await EndsWithinAsync(here, CancellationPatience, cancellationToken);
+                }
+            }
+            else if (store.Find(id)!.FinishedAt is null)
+            {
+                throw new OffcutsException(ErrorCode.Conflict, $"Plan '{id}' is made by another process that shares the database: cancel it there.");
+            }
+        }
+
+        return TypedResults.Ok(ToRecord(store.Find(id)!));
+    }
+
+    private static Ok<InlineProblem> GetProblem(string id, PlanStore store) => TypedResults.Ok(
+        JsonSerializer.Deserialize((store.Find(id) ?? throw NoPlan(id)).Asked.Problem, WireJson.Default.InlineProblem));
+
+    private static async Task<bool> EndsWithinAsync(QueuedRun run, TimeSpan patience, CancellationToken cancellationToken)
+    {
+        try
+        {
+            await run.Ended.WaitAsync(patience, cancellationToken);
+            return true;
+        }
+        catch (TimeoutException)
+        {
+            return false;
+        }
+    }
+
+    private static PlanRecord ToRecord(StoredPlanRun run) => new(
+        run.Asked.Id, Words.Of(run.State), run.RequestedAt, run.FinishedAt,
+        new PlanDesign(run.Asked.DesignName, run.Asked.DesignVersion, run.Asked.DesignReference),
+        run.Asked.BudgetMs, run.Asked.Seed,
+        run.Progress is { } progress ? JsonSerializer.Deserialize(progress, WireJson.Default.PlanProgressRecord) : null,
+        run.Failure is { } failure ? JsonSerializer.Deserialize(failure, WireJson.Default.PlanFailure) : null,
+        run.Plan is { } plan ? JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult) : null);
+
+    private static PlanSummary ToSummary(StoredPlanRun run)
+    {
+        var record = ToRecord(run);
+        return new(
+            record.Id, record.State, record.RequestedAt, record.Design, record.Plan?.Status, record.Plan?.Currency, record.Plan?.TotalCost, record.Plan?.Gap);
+    }
+
+    internal static OffcutsException NoPlan(string id) =>
+        new(ErrorCode.NotFound, $"There is no plan '{id}'. List the plans to see which there are.");
+}

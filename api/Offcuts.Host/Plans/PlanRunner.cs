@@ -1,0 +1,108 @@
+using System.Text.Json;
+using Offcuts.Auditing;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Http;
+using Offcuts.Host.Shops;
+using Offcuts.Planning;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Plans;
+
+/// <summary>Plans the queued runs, one after another. Every plan passes the auditor before it is stored.</summary>
+internal sealed partial class PlanRunner(
+    PlanQueue queue, PlanStore store, Workshop workshop, RejectedPlans rejected, HostSettings settings, ILogger<PlanRunner> log) : BackgroundService
+{
+    /// <summary>Runs whose process ended without a word are interrupted.</summary>
+    public override Task StartAsync(CancellationToken cancellationToken)
+    {
+        foreach (var (id, _) in store.ListUnderWay().Where(run => !ProcessMark.IsAlive(run.Owner)))
+        {
+            store.Finish(id, PlanState.Interrupted, null, null);
+        }
+
+        return base.StartAsync(cancellationToken);
+    }
+
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        try
+        {
+            await foreach (var run in queue.TakeAsync(stoppingToken))
+            {
+                // The search keeps its thread for as long as the budget, so it takes none from the pool.
+                await Task.Factory.StartNew(
+                    () => Plan(run, stoppingToken), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+            }
+        }
+        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        {
+            foreach (var run in queue.UnderWay)
+            {
+                store.Finish(run.Id, PlanState.Interrupted, null, null);
+                queue.End(run);
+            }
+        }
+    }
+
+    private void Plan(QueuedRun run, CancellationToken stopping)
+    {
+        try
+        {
+            if (store.Begin(run.Id))
+            {
+                Search(run, stopping);
+            }
+        }
+        catch (PlanRejectedException fault)
+        {
+            LogRejected(log, run.Id, fault.Reproduction, fault.Message);
+            Fail(run.Id, "plan-rejected", fault.Message, fault.Reproduction);
+        }
+        catch (Exception fault)
+        {
+            // Whatever it is, it must not end the queue: it is logged, and told as a failed run.
+            LogFailed(log, fault, run.Id);
+            Fail(run.Id, "internal", "The planner failed; the log of the service says why.", null);
+        }
+        finally
+        {
+            queue.End(run);
+            run.Dispose();
+        }
+    }
+
+    private void Search(QueuedRun run, CancellationToken stopping)
+    {
+        var asked = store.Find(run.Id)!.Asked;
+        var problem = ProblemMapping.Read(asked.Problem, workshop.Catalogue());
+        var limits = new PlanLimits(TimeSpan.FromMilliseconds(asked.BudgetMs), asked.Seed);
+        var reporter = new ProgressReporter(run.Id, store, problem.Shop.Currency, plan => Audited(run.Id, problem, plan));
+        using var either = CancellationTokenSource.CreateLinkedTokenSource(run.Cancelled, stopping);
+        var solve = settings.Solve ?? Planner.Solve;
+        var plan = solve(problem, limits, reporter.Report, either.Token);
+        var state = plan.Run.Finished || !either.IsCancellationRequested ? PlanState.Done
+            : run.Cancelled.IsCancellationRequested ? PlanState.Cancelled
+            : PlanState.Interrupted;
+        var result = Audited(run.Id, problem, plan);
+        store.Finish(run.Id, state, ProgressReporter.Last(plan, problem.Shop.Currency), result);
+    }
+
+    private string Audited(string id, PlanningProblem problem, Plan plan)
+    {
+        var audit = settings.Audit ?? Auditor.Audit;
+        var findings = audit(problem, plan);
+        return findings.Count == 0
+            ? JsonSerializer.Serialize(ResultMapping.ToResult(plan, problem), WireJson.Default.PlanResult)
+            : throw rejected.Keep(id, problem, plan, findings);
+    }
+
+    private void Fail(string id, string code, string detail, string? reproduction) => store.Fail(id, JsonSerializer.Serialize(
+        new PlanFailure($"/problems/{code}", code, detail, reproduction), WireJson.Default.PlanFailure));
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "The auditor rejected a plan of run {Id}; {Reproduction} reproduces it. {Findings}")]
+    private static partial void LogRejected(ILogger logger, string id, string reproduction, string findings);
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "Run {Id} failed")]
+    private static partial void LogFailed(ILogger logger, Exception fault, string id);
+}

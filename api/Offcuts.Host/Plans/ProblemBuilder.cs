@@ -1,0 +1,91 @@
+using System.Text.Json;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Designs;
+using Offcuts.Host.Http;
+using Offcuts.Host.Shops;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Plans;
+
+/// <summary>Makes the planning problem of a request: what it gives inline, and the rest from the store as it is now.</summary>
+internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, OfferStore offers, DesignStore designs, TimeProvider clock)
+{
+    private const int Page = 500;
+
+    public (PlanningProblem Problem, PlanDesign Design) Build(PlanRequest request)
+    {
+        var faults = new Faults();
+        faults.Count("#/budgetMs", request.BudgetMs, 100, 300_000);
+        faults.Count("#/seed", request.Seed, 0, int.MaxValue);
+        if ((request.Design is null) == (request.Inline?.Design is null))
+        {
+            faults.Add("#/design", "Give either the reference of a stored design here or a design in inline.");
+        }
+
+        faults.ThrowIfAny();
+        var catalogue = workshop.Catalogue();
+        var inline = request.Inline ?? new InlineProblem();
+        var shop = inline.Shop is { } entry ? ShopMapping.ToShop(entry, "#/inline/shop", faults) : workshop.Shop();
+        var (design, named) = request.Design is { } reference
+            ? Stored(reference, shop, catalogue, faults)
+            : Inline(inline.Design!, shop, catalogue, faults);
+        var wood = inline.Offers is { } given
+            ? ProblemMapping.ToOffers(given, catalogue, shop.Currency, "#/inline/offers", faults)
+            : StoredOffers(shop, catalogue, faults);
+        var problem = new PlanningProblem
+        {
+            Stock = inline.Stock is { } stock
+                ? ProblemMapping.ToStock(stock, catalogue, clock.GetUtcNow(), "#/inline/stock", faults)
+                : FreeBoards(),
+            Offers = wood,
+            Design = design,
+            Shop = shop,
+            Rates = inline.Rates is { } rates ? ProblemMapping.ToRates(rates, shop.Currency, "#/inline/rates", faults) : WorthRates.Default,
+            Today = inline.Today ?? DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime),
+        };
+        faults.ThrowIfAny();
+        return (problem with
+        {
+            Design = DesignResolver.Resolve(design, catalogue.All),
+            Rates = inline.Rates is null ? OfferRates.Of(wood) : problem.Rates,
+        }, named);
+    }
+
+    private (Design Design, PlanDesign Named) Stored(string reference, Shop shop, SpeciesCatalogue catalogue, Faults faults)
+    {
+        var stored = designs.Find(reference) ?? throw DesignEndpoints.NoDesign(reference);
+        var entry = JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!;
+        var design = DesignMapping.ToDesign(entry, catalogue, shop.Currency, "#/design", faults);
+        return (design, new PlanDesign(design.Name, stored.Version, stored.Reference));
+    }
+
+    private static (Design Design, PlanDesign Named) Inline(DesignEntry entry, Shop shop, SpeciesCatalogue catalogue, Faults faults)
+    {
+        var design = DesignMapping.ToDesign(entry, catalogue, shop.Currency, "#/inline/design", faults);
+        faults.ThrowIfAny();
+        return (design, new PlanDesign(design.Name, DesignMapping.Canonical(design, shop.Currency).Version, null));
+    }
+
+    // Page by page, because SQLite takes only so many parameters at once.
+    private List<Board> FreeBoards()
+    {
+        var free = new List<Board>();
+        for (long? after = 0; after is { } place;)
+        {
+            var (found, next) = boards.List(new BoardFilter { Status = BoardStatus.Free }, place, Page);
+            free.AddRange(found);
+            after = next;
+        }
+
+        return free;
+    }
+
+    private List<Offer> StoredOffers(Shop shop, SpeciesCatalogue catalogue, Faults faults)
+    {
+        var (found, _) = offers.List(new OfferFilter(), 0, Limits.MaxQuantity);
+        return ProblemMapping.ToOffers(
+            [.. found.Select(content => JsonSerializer.Deserialize(content, WireJson.Default.OfferRecord)!)],
+            catalogue, shop.Currency, "#/offers", faults);
+    }
+}

@@ -1,0 +1,103 @@
+using System.Text.Json;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Boards;
+using Offcuts.Host.Designs;
+using Offcuts.Host.Http;
+using Offcuts.Host.Offers;
+using Offcuts.Host.Shops;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Plans;
+
+/// <summary>Planning problems between the wire and the domain.</summary>
+internal static class ProblemMapping
+{
+    /// <summary>The whole problem as it goes over the wire and into the store.</summary>
+    public static InlineProblem ToRecord(PlanningProblem problem)
+    {
+        var currency = problem.Shop.Currency;
+        return new InlineProblem(
+            [.. problem.Stock.Select(ToRecord)],
+            [.. problem.Offers.Select(offer => OfferMapping.ToRecord(offer, currency))],
+            ShopMapping.ToEntry(problem.Shop),
+            DesignMapping.ToEntry(problem.Design, currency),
+            new RatesRecord(
+                MoneyText.ToDecimal(problem.Rates.Otherwise, currency),
+                problem.Rates.PerBoardFoot.ToDictionary(rate => rate.Key, rate => MoneyText.ToDecimal(rate.Value, currency))),
+            problem.Today);
+    }
+
+    /// <summary>The problem that a run was stored with: complete, its species settled.</summary>
+    public static PlanningProblem Read(string json, SpeciesCatalogue catalogue)
+    {
+        var record = JsonSerializer.Deserialize(json, WireJson.Default.InlineProblem)!;
+        var faults = new Faults();
+        var shop = ShopMapping.ToShop(record.Shop!, "#/shop", faults);
+        var problem = new PlanningProblem
+        {
+            Stock = ToStock(record.Stock!, catalogue, default, "#/stock", faults),
+            Offers = ToOffers(record.Offers!, catalogue, shop.Currency, "#/offers", faults),
+            Design = DesignMapping.ToDesign(record.Design!, catalogue, shop.Currency, "#/design", faults),
+            Shop = shop,
+            Rates = ToRates(record.Rates!, shop.Currency, "#/rates", faults),
+            Today = record.Today!.Value,
+        };
+        faults.ThrowIfAny();
+        return problem;
+    }
+
+    public static List<Board> ToStock(
+        IReadOnlyList<StockBoard> stock, SpeciesCatalogue catalogue, DateTimeOffset now, string at, Faults faults)
+    {
+        var ids = new HashSet<string>(StringComparer.Ordinal);
+        var boards = new List<Board>();
+        foreach (var (index, record) in faults.Entries(at, stock, Limits.MaxQuantity))
+        {
+            var here = $"{at}/{index}";
+            faults.Text($"{here}/id", record.Id, Limits.MaxName, required: true);
+            if (!ids.Add(record.Id))
+            {
+                faults.Add($"{here}/id", $"'{record.Id}' stands twice: give each board an id of its own, or a quantity to one.");
+            }
+
+            var entry = new BoardEntry(
+                record.Species, record.ThicknessMm, record.WidthMm, record.LengthMm, record.Kind, record.Quantity, record.Surface,
+                record.Appearance, Words.Of(BoardStatus.Free), record.Defects, record.Place);
+            boards.Add(BoardMapping.ToBoard(entry, record.Id, catalogue, here, faults) with { LoggedAt = record.LoggedAt ?? now });
+        }
+
+        return boards;
+    }
+
+    public static List<Offer> ToOffers(
+        IReadOnlyList<OfferRecord> offers, SpeciesCatalogue catalogue, string currency, string at, Faults faults)
+    {
+        var ids = new HashSet<string>(StringComparer.Ordinal);
+        var found = new List<Offer>();
+        foreach (var (index, record) in faults.Entries(at, offers, Limits.MaxQuantity))
+        {
+            if (!ids.Add(record.Id))
+            {
+                faults.Add($"{at}/{index}/id", $"'{record.Id}' stands twice: give each offer an id of its own.");
+            }
+
+            found.Add(OfferMapping.ToOffer(record, catalogue, currency, $"{at}/{index}", faults));
+        }
+
+        return found;
+    }
+
+    public static WorthRates ToRates(RatesRecord record, string currency, string at, Faults faults) => new(
+        faults.Money($"{at}/otherwise", record.Otherwise, currency),
+        record.PerBoardFoot.ToDictionary(
+            rate => rate.Key, rate => faults.Money($"{at}/perBoardFoot/{rate.Key}", rate.Value, currency), StringComparer.Ordinal));
+
+    private static StockBoard ToRecord(Board board)
+    {
+        var record = BoardMapping.ToRecord(board);
+        return new StockBoard(
+            record.Id, record.Species, record.ThicknessMm, record.WidthMm, record.LengthMm, record.Kind, record.Quantity,
+            record.Surface, record.Appearance, record.Defects, record.Place, record.LoggedAt);
+    }
+}

@@ -1,0 +1,82 @@
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Shops;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Plans;
+
+/// <summary>Plans from the domain to the wire.</summary>
+internal static class ResultMapping
+{
+    public static PlanResult ToResult(Plan plan, PlanningProblem problem)
+    {
+        var currency = problem.Shop.Currency;
+        var places = problem.Stock.ToDictionary(board => board.Id, board => board.Place, StringComparer.Ordinal);
+        return new PlanResult(
+            Words.Of(plan.Status), currency, InCurrency(plan.TotalCost), InCurrency(plan.WoodCost), InCurrency(plan.ItemCost),
+            InCurrency(plan.WoodBound), decimal.Round(plan.Gap, 6), InCurrency(plan.WorthConsumed), InCurrency(plan.WorthReturned),
+            [.. plan.Boards.Select(board => ToRecord(board, board.BoardId is { } id ? places.GetValueOrDefault(id) : null))],
+            [.. plan.GlueUps.Select(ToRecord)],
+            [.. plan.Purchases.Select(purchase => ToRecord(purchase, currency))],
+            ShoppingLists.Of(plan, problem),
+            [.. plan.Missing.Select(missing => new MissingRecord(
+                missing.Name, missing.Quantity, Words.Of(missing.Reason), PlanText.Of(missing, problem.Shop.Unit), missing.Closest,
+                missing.Needed?.Millimetres, missing.Has?.Millimetres))],
+            [.. plan.Warnings.Select(warning => new WarningRecord(
+                Words.Of(warning.Kind), warning.Subject, PlanText.Of(warning, problem.Shop.Unit), warning.Value?.Millimetres, warning.Limit?.Millimetres))],
+            new RunRecord(
+                plan.Run.Seed, Milliseconds(plan.Run.Budget), Milliseconds(plan.Run.Elapsed), Milliseconds(plan.Run.FirstPlanAfter),
+                plan.Run.Finished, plan.Run.PlannerVersion));
+
+        decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
+    }
+
+    public static PurchaseRecord ToRecord(Purchase purchase, string currency)
+    {
+        var offer = purchase.Offer.Offer;
+        return new(
+            offer.Id, offer.Supplier, offer.Name, Words.Of(offer.Kind), offer.Species, Words.Of(offer.Surface),
+            ShopMapping.ToRecord(purchase.Offer.Size), purchase.Count, MoneyText.ToDecimal(purchase.Offer.Price, currency),
+            MoneyText.ToDecimal(purchase.Cost, currency));
+    }
+
+    public static int Milliseconds(TimeSpan time) => (int)time.TotalMilliseconds;
+
+    private static BoardCutRecord ToRecord(BoardCut board, string? place) => new(
+        board.Number, board.BoardId, board.OfferId, board.Copy, Words.Of(board.Kind), board.Species, Words.Of(board.Surface),
+        ShopMapping.ToRecord(board.Size), place,
+        [.. board.Defects.Select(defect => new DefectRecord(
+            defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres))],
+        Words.Of(board.FirstCut),
+        [.. board.Pieces.Select(ToRecord)],
+        [.. board.Cuts.Select(cut => new CutRecord(
+            cut.Order, Words.Of(cut.Direction), cut.Kerf.X.Millimetres, cut.Kerf.Y.Millimetres, cut.Kerf.Length.Millimetres, cut.Kerf.Width.Millimetres))]);
+
+    private static PieceRecord ToRecord(Piece piece)
+    {
+        return piece switch
+        {
+            PartPiece part => At("part") with { Name = part.Part, Copy = part.Copy, Turned = part.Turned },
+            StripPiece strip => At("strip") with
+            {
+                Name = strip.Panel,
+                Copy = strip.Copy,
+                SubPanel = strip.SubPanel,
+                Order = strip.Order,
+                NetWidthMm = strip.NetWidth.Millimetres,
+            },
+            LeftoverPiece => At("leftover"),
+            WastePiece => At("waste"),
+            _ => throw new ArgumentException($"Unknown kind of piece {piece.GetType().Name}.", nameof(piece)),
+        };
+
+        PieceRecord At(string kind) =>
+            new(kind, piece.At.X.Millimetres, piece.At.Y.Millimetres, piece.At.Length.Millimetres, piece.At.Width.Millimetres);
+    }
+
+    private static GlueUpRecord ToRecord(GlueUp glueUp) => new(
+        glueUp.Panel, glueUp.Copy, glueUp.Species,
+        [.. glueUp.SubPanels.Select(sub => new SubPanelRecord(
+            sub.Number, sub.NeededWidth.Millimetres,
+            [.. sub.Strips.Select(strip => new StripRecord(strip.Order, strip.BoardNumber, strip.NetWidth.Millimetres))]))]);
+}

@@ -1,0 +1,73 @@
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Http;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Shops;
+
+/// <summary>The shop between the wire and the domain.</summary>
+internal static class ShopMapping
+{
+    private static readonly string[] Lengths =
+        ["kerf", "panelOversize", "seamAllowance", "planerWidth", "jointerWidth", "narrowestStrip", "widestStrip", "shortestAtPlaner", "shortestAtJointer"];
+
+    public static Shop ToShop(ShopEntry entry, string at, Faults faults)
+    {
+        var standard = new Shop();
+        var shop = new Shop
+        {
+            Unit = entry.Unit is { } unit ? faults.Word<DisplayUnit>($"{at}/unit", unit) : standard.Unit,
+            Currency = entry.Currency ?? standard.Currency,
+            Kerf = Size("kerfMm", entry.KerfMm, standard.Kerf, zeroAllowed: true),
+            Rough = ToAllowances("rough", entry.Rough, standard.Rough),
+            Surfaced = ToAllowances("surfaced", entry.Surfaced, standard.Surfaced),
+            Sheet = ToAllowances("sheet", entry.Sheet, standard.Sheet),
+            PanelOversize = Size("panelOversizeMm", entry.PanelOversizeMm, standard.PanelOversize, zeroAllowed: true),
+            SeamAllowance = Size("seamAllowanceMm", entry.SeamAllowanceMm, standard.SeamAllowance, zeroAllowed: true),
+            PlanerWidth = Size("planerWidthMm", entry.PlanerWidthMm, standard.PlanerWidth),
+            JointerWidth = Size("jointerWidthMm", entry.JointerWidthMm, standard.JointerWidth),
+            NarrowestStrip = Size("narrowestStripMm", entry.NarrowestStripMm, standard.NarrowestStrip),
+            WidestStrip = Size("widestStripMm", entry.WidestStripMm, standard.WidestStrip),
+            Keep = entry.Keep is { } keep ? ToDimensions(keep, $"{at}/keep", faults) : standard.Keep,
+            ShortestAtPlaner = Size("shortestAtPlanerMm", entry.ShortestAtPlanerMm, standard.ShortestAtPlaner, zeroAllowed: true),
+            ShortestAtJointer = Size("shortestAtJointerMm", entry.ShortestAtJointerMm, standard.ShortestAtJointer, zeroAllowed: true),
+            Recut = entry.Recut ?? standard.Recut,
+        };
+        faults.AddRules(at, () => ShopRules.Check(shop), [.. Lengths.Select(name => ($"#/{name}", $"#/{name}Mm"))]);
+        return shop;
+
+        Length Size(string member, decimal? value, Length otherwise, bool zeroAllowed = false) =>
+            value is { } given ? faults.Millimetres($"{at}/{member}", given, zeroAllowed) : otherwise;
+
+        Allowances ToAllowances(string member, AllowanceRecord? record, Allowances otherwise) => record is null ? otherwise : new(
+            faults.Millimetres($"{at}/{member}/lengthMm", record.LengthMm, zeroAllowed: true),
+            faults.Millimetres($"{at}/{member}/widthMm", record.WidthMm, zeroAllowed: true),
+            faults.Millimetres($"{at}/{member}/thicknessMm", record.ThicknessMm, zeroAllowed: true));
+    }
+
+    public static ShopRecord ToRecord(Shop shop) => new(
+        Words.Of(shop.Unit), shop.Currency, shop.Kerf.Millimetres, ToRecord(shop.Rough), ToRecord(shop.Surfaced), ToRecord(shop.Sheet),
+        shop.PanelOversize.Millimetres, shop.SeamAllowance.Millimetres, shop.PlanerWidth.Millimetres, shop.JointerWidth.Millimetres,
+        shop.NarrowestStrip.Millimetres, shop.WidestStrip.Millimetres, ToRecord(shop.Keep),
+        shop.ShortestAtPlaner.Millimetres, shop.ShortestAtJointer.Millimetres, shop.Recut);
+
+    /// <summary>The shop with every value named, so that a later default does not change what was stored.</summary>
+    public static ShopEntry ToEntry(Shop shop)
+    {
+        var record = ToRecord(shop);
+        return new ShopEntry(
+            record.Unit, record.Currency, record.KerfMm, record.Rough, record.Surfaced, record.Sheet, record.PanelOversizeMm,
+            record.SeamAllowanceMm, record.PlanerWidthMm, record.JointerWidthMm, record.NarrowestStripMm, record.WidestStripMm,
+            record.Keep, record.ShortestAtPlanerMm, record.ShortestAtJointerMm, record.Recut);
+    }
+
+    public static SizeRecord ToRecord(Dimensions size) => new(size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres);
+
+    public static Dimensions ToDimensions(SizeRecord size, string at, Faults faults) => new(
+        faults.Millimetres($"{at}/thicknessMm", size.ThicknessMm),
+        faults.Millimetres($"{at}/widthMm", size.WidthMm),
+        faults.Millimetres($"{at}/lengthMm", size.LengthMm));
+
+    private static AllowanceRecord ToRecord(Allowances allowances) =>
+        new(allowances.Length.Millimetres, allowances.Width.Millimetres, allowances.Thickness.Millimetres);
+}

@@ -1,0 +1,60 @@
+using System.Net;
+
+namespace Offcuts.Host.Tests;
+
+public sealed class DesignEndpointsTests(Service service) : IClassFixture<Service>
+{
+    private const string Stool = """
+        {"name":"Step Stool","parts":[{"name":"leg","thicknessMm":20,"widthMm":60,"lengthMm":300,"quantity":4,"species":["white ash"]}],
+         "panels":[{"name":"top","thicknessMm":20,"widthMm":300,"lengthMm":400,"species":["hardwood"]}],
+         "items":[{"name":"screws","unitPrice":3.5,"quantity":2}]}
+        """;
+
+    [Fact]
+    public async Task A_design_is_versioned_by_its_content()
+    {
+        var first = await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", Stool), HttpStatusCode.Created);
+        Assert.Equal("step-stool", first.GetProperty("reference").GetString());
+        Assert.Equal("white-ash", first.GetProperty("design").GetProperty("parts")[0].GetProperty("species")[0].GetString());
+        var again = await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", Stool), HttpStatusCode.OK);
+        Assert.Equal(first.GetRawText(), again.GetRawText());
+
+        var changed = Stool.Replace("\"quantity\":4", "\"quantity\":3", StringComparison.Ordinal);
+        var second = await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", changed), HttpStatusCode.Created);
+        Assert.NotEqual(first.GetProperty("version").GetString(), second.GetProperty("version").GetString());
+        Assert.Equal(second.GetRawText(), (await service.GetAsync("/v1/designs/step-stool")).GetRawText());
+        var old = await service.GetAsync($"/v1/designs/{first.GetProperty("version").GetString()}");
+        Assert.False(old.GetProperty("current").GetBoolean());
+        Assert.Equal(first.GetProperty("design").GetRawText(), old.GetProperty("design").GetRawText());
+
+        var versions = (await service.GetAsync("/v1/designs/step-stool/versions")).GetProperty("items");
+        Assert.Equal([3, 4], versions.EnumerateArray().Select(version => version.GetProperty("parts").GetInt32()));
+        var listed = (await service.GetAsync("/v1/designs")).GetProperty("items").EnumerateArray();
+        Assert.Equal(3, Assert.Single(listed, item => item.GetProperty("reference").GetString() == "step-stool").GetProperty("parts").GetInt32());
+
+        // The old content once more makes the old version the current one.
+        await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", Stool), HttpStatusCode.OK);
+        Assert.Equal(first.GetProperty("version").GetString(), (await service.GetAsync("/v1/designs/step-stool")).GetProperty("version").GetString());
+
+        Assert.Equal(HttpStatusCode.NoContent, (await service.SendAsync("DELETE", "/v1/designs/step-stool")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await service.SendAsync("GET", "/v1/designs/step-stool")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await service.SendAsync("GET", "/v1/designs/step-stool/versions")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await service.SendAsync("DELETE", "/v1/designs/step-stool")).StatusCode);
+    }
+
+    [Theory]
+    [InlineData("\"white ash\"", "\"wite ash\"", "#/parts/0/species/0")]
+    [InlineData("\"widthMm\":60", "\"widthMm\":0", "#/parts/0/widthMm")]
+    [InlineData("\"quantity\":4", "\"quantity\":0", "#/parts/0/quantity")]
+    [InlineData("\"name\":\"top\"", "\"name\":\"leg\"", "#/panels/0/name")]
+    [InlineData("\"quantity\":4", "\"group\":\"show\"", "#/parts/0/group")]
+    [InlineData("3.5", "3.555", "#/items/0/unitPrice")]
+    [InlineData("Step Stool", "---", "#/name")]
+    [InlineData("\"lengthMm\":400", "\"lengthMm\":400,\"narrowestStripMm\":90,\"widestStripMm\":80", "#/panels/0/narrowestStripMm")]
+    public async Task A_wrong_design_is_refused_with_the_place_named(string right, string wrong, string pointer)
+    {
+        var answer = await service.SendAsync("POST", "/v1/designs", Stool.Replace(right, wrong, StringComparison.Ordinal));
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Equal(pointer, await Service.PointerAsync(answer));
+    }
+}
