@@ -19,11 +19,13 @@ internal sealed class NodeReader
 
     private readonly Parser parser;
     private readonly DocumentFaults faults;
+    private ParsingEvent next;
 
     private NodeReader(string text, DocumentFaults faults)
     {
         parser = new Parser(new StringReader(text));
         this.faults = faults;
+        next = Advance();
     }
 
     /// <summary>The root of the document.</summary>
@@ -36,30 +38,23 @@ internal sealed class NodeReader
                 CultureInfo.InvariantCulture, $"The document has {text.Length} characters: at most {MaxLength} are read."));
         }
 
-        try
-        {
-            return new NodeReader(text.TrimStart('\uFEFF'), faults).Document();
-        }
-        catch (YamlException problem)
-        {
-            throw faults.Fatal("#", (int)problem.Start.Line, $"This is not YAML or JSON here: {problem.Message}");
-        }
+        return new NodeReader(text.TrimStart('\uFEFF'), faults).Document();
     }
 
     private Mapping Document()
     {
-        Next<StreamStart>();
-        if (parser.Accept<StreamEnd>(out _))
+        Take(); // the stream's start
+        if (next is StreamEnd)
         {
             throw faults.Fatal("#", 1, "The document is empty.");
         }
 
-        Next<DocumentStart>();
+        Take(); // the document's start
         var root = Node("#", 1);
-        Next<DocumentEnd>();
-        if (!parser.Accept<StreamEnd>(out _))
+        Take(); // the document's end
+        if (next is not StreamEnd)
         {
-            throw faults.Fatal("#", Line(parser.Current!), "A second document begins here: put each into a file of its own.");
+            throw faults.Fatal("#", Line(next), "A second document begins here: put each into a file of its own.");
         }
 
         return root as Mapping
@@ -70,10 +65,10 @@ internal sealed class NodeReader
     {
         if (depth > MaxDepth)
         {
-            throw faults.Fatal(pointer, Line(parser.Current!), "Lists and groups of keys are nested too deeply here.");
+            throw faults.Fatal(pointer, Line(next), "Lists and groups of keys are nested too deeply here.");
         }
 
-        var found = Next<ParsingEvent>();
+        var found = Take();
         if (found is not NodeEvent { Anchor.IsEmpty: true, Tag.IsEmpty: true } start)
         {
             throw faults.Fatal(pointer, Line(found), "Anchors (&), aliases (*) and tags (!) are not read: write the value out, in quotation marks if it begins so.");
@@ -90,10 +85,12 @@ internal sealed class NodeReader
     private Sequence List(int line, string pointer, int depth)
     {
         var items = new List<Node>();
-        while (!parser.TryConsume<SequenceEnd>(out _))
+        while (next is not SequenceEnd)
         {
             items.Add(Node(string.Create(CultureInfo.InvariantCulture, $"{pointer}/{items.Count}"), depth + 1));
         }
+
+        Take();
 
         return new Sequence(line, pointer, items);
     }
@@ -103,7 +100,7 @@ internal sealed class NodeReader
         var entries = new List<Entry>();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         var self = new Mapping(line, pointer, entries);
-        while (!parser.TryConsume<MappingEnd>(out _))
+        while (next is not MappingEnd)
         {
             var found = Node(pointer, depth + 1);
             if (found is not Scalar key)
@@ -122,11 +119,33 @@ internal sealed class NodeReader
             }
         }
 
+        Take();
         return self;
     }
 
-    private T Next<T>()
-        where T : ParsingEvent => parser.Consume<T>();
+    private ParsingEvent Take()
+    {
+        var taken = next;
+        next = taken is StreamEnd ? taken : Advance();
+        return taken;
+    }
+
+    private ParsingEvent Advance()
+    {
+        try
+        {
+            return parser.MoveNext() ? parser.Current! : throw new YamlException("The document ends too early.");
+        }
+        catch (YamlException problem)
+        {
+            throw faults.Fatal("#", Math.Max(1, (int)problem.Start.Line), $"This is not YAML or JSON here: {problem.Message}");
+        }
+        catch (InvalidOperationException)
+        {
+            // The library's scanner throws this, without a place, at a sign that YAML reserves (found by DocumentFuzzTests).
+            throw faults.Fatal("#", next is null ? 1 : Line(next), "This is not YAML or JSON here or on the next line: put a text that begins with @ or ` in quotation marks.");
+        }
+    }
 
     private static int Line(ParsingEvent at) => (int)at.Start.Line;
 }

@@ -1,0 +1,68 @@
+using Offcuts.Documents;
+using Xunit;
+
+namespace Offcuts.Domain.Tests;
+
+public class BoardListDocumentTests
+{
+    private const string List = """
+        unit: in
+        boards:
+          - species: walnut
+            size: 4/4 x 7 x 62in
+            quantity: 2
+            appearance: sound knots
+            place: rack A
+            source: desk
+            logged: 2026-03-14
+            note: Two from one log.
+            defects: [split 0..4in, knot 10..12 x 1..2]
+          - {species: white pine, size: 2x4 x 8ft}
+          - {species: mdf, size: 18mm x 600 x 800, logged: "2025-01-02T03:04:05+01:00"}
+        """;
+
+    [Fact]
+    public void Reads_boards_as_makers_write_them()
+    {
+        var boards = Parse(List);
+        var walnut = boards[0];
+        Assert.Equal(("black-walnut", 2, Surface.Rough, Appearance.SoundKnots), (walnut.Species, walnut.Quantity, walnut.Surface, walnut.Appearance));
+        Assert.Equal(SizeText.Parse("1 x 7 x 62", DisplayUnit.Inch), walnut.Size);
+        Assert.Equal(("rack A", "desk", "Two from one log."), (walnut.Place, walnut.Source, walnut.Note));
+        Assert.Equal(new DateTimeOffset(2026, 3, 14, 0, 0, 0, TimeSpan.Zero), walnut.LoggedAt);
+        Assert.Equal(
+            [
+                new Defect("split", new Rect(Length.Zero, Length.Zero, Length.FromInches(4), Length.FromInches(7))),
+                new Defect("knot", new Rect(Length.FromInches(10), Length.FromInches(1), Length.FromInches(2), Length.FromInches(1))),
+            ],
+            walnut.Defects);
+
+        var stud = boards[1];
+        Assert.Equal((Surface.Surfaced, "1 1/2 x 3 1/2 x 96 in"), (stud.Surface, SizeText.Format(stud.Size, DisplayUnit.Inch)));
+        Assert.Null(stud.LoggedAt);
+        Assert.Equal((BoardKind.Sheet, 800m), (boards[2].Kind, boards[2].Size.Length.Millimetres));
+        Assert.Equal(new DateTimeOffset(2025, 1, 2, 2, 4, 5, TimeSpan.Zero), boards[2].LoggedAt);
+    }
+
+    [Theory]
+    [InlineData("split 0..4in", "split 0..70in", "#/boards/0/defects/0", "beyond the board")]
+    [InlineData("knot 10..12 x 1..2", "knot 10..12 x 6..8", "#/boards/0/defects/1", "beyond the board")]
+    [InlineData("knot 10..12 x 1..2", "knot", "#/boards/0/defects/1", "not a defect")]
+    [InlineData("appearance: sound knots", "surface: surfaced", "#/boards/0/size", "13/16\"")]
+    [InlineData("2026-03-14", "14.3.2026", "#/boards/0/logged", "not a date")]
+    [InlineData("2026-03-14", "2026-02-30", "#/boards/0/logged", "not a date")]
+    [InlineData("quantity: 2", "status: free", "#/boards/0/status", "not known")]
+    [InlineData("species: walnut", "colour: brown", "#/boards/0", "'species' is missing")]
+    public void Names_the_place_of_each_fault(string good, string bad, string pointer, string saying)
+    {
+        var problem = Assert.Throws<OffcutsException>(() => Parse(List.Replace(good, bad, StringComparison.Ordinal)));
+        Assert.Contains(problem.Faults, fault =>
+            fault.Pointer == pointer && fault.Line is > 2 and < 14 && fault.Detail.Contains(saying, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_list_without_boards_is_a_fault() =>
+        Assert.Contains("'boards' is missing", Assert.Throws<OffcutsException>(() => Parse("unit: in")).Message, StringComparison.Ordinal);
+
+    private static IReadOnlyList<NewBoard> Parse(string text) => BoardListDocument.Parse(text, DisplayUnit.Inch, SpeciesCatalogue.Default);
+}
