@@ -1,0 +1,64 @@
+using System.Xml.Linq;
+using Offcuts.Domain;
+
+namespace Offcuts.Pictures.Drawing;
+
+/// <summary>Numbers the cuts: at the board's edge where a cut reaches it, else on the cut itself where nothing is written.</summary>
+internal sealed class CutMarks
+{
+    private static readonly decimal[] PlacesAlong = [0.5m, 0.25m, 0.75m, 0.1m, 0.9m, 0.4m, 0.6m, 0.02m, 0.98m];
+    private readonly List<XElement> elements = [];
+    private readonly List<Mark> marks = [];
+
+    public CutMarks(BoardView view, BoardCut board, IEnumerable<Box> occupied)
+    {
+        var taken = occupied.ToList();
+        foreach (var cut in board.Cuts.OrderBy(cut => cut.Order))
+        {
+            Place(view, board, cut, taken);
+        }
+    }
+
+    /// <summary>The numbers that stand on the board.</summary>
+    public IReadOnlyList<XElement> Elements => elements;
+
+    /// <summary>The numbers that stand beside it.</summary>
+    public IReadOnlyList<Mark> Marks => marks;
+
+    private void Place(BoardView view, BoardCut board, SawCut cut, List<Box> taken)
+    {
+        var kerf = view.Of(cut.Kerf);
+        var mark = new Mark(
+            FormattableString.Invariant($"{cut.Order}"), cut.Order == 1 ? MarkKind.FirstCut : MarkKind.Cut,
+            kerf.CentreX, kerf.CentreY, kerf.CentreY < view.Bottom / 2 ? Side.Above : Side.Below);
+        if (AtEdge(mark, cut, kerf, board.Size) is { } atEdge)
+        {
+            marks.Add(atEdge);
+            return;
+        }
+
+        var free = PlacesAlong
+            .Select(place => cut.Direction == FirstCut.Rip
+                ? Box.Around(kerf.X + (kerf.Width * place), kerf.CentreY, Mark.Size, Mark.Size)
+                : Box.Around(kerf.CentreX, kerf.Y + (kerf.Height * place), Mark.Size, Mark.Size))
+            .Where(box => !taken.Any(box.Overlaps))
+            .ToList();
+        if (free.Count == 0)
+        {
+            marks.Add(mark);
+            return;
+        }
+
+        taken.Add(free[0]);
+        elements.AddRange(mark.Sign(free[0].CentreX, free[0].CentreY));
+    }
+
+    private static Mark? AtEdge(Mark mark, SawCut cut, Box kerf, Dimensions size) => cut.Direction switch
+    {
+        FirstCut.Crosscut when cut.Kerf.Top == size.Width => mark with { Y = kerf.Y, Side = Side.Above },
+        FirstCut.Crosscut when cut.Kerf.Y == Length.Zero => mark with { Y = kerf.Bottom, Side = Side.Below },
+        FirstCut.Rip when cut.Kerf.Right == size.Length => mark with { X = kerf.Right, Side = Side.Right },
+        FirstCut.Rip when cut.Kerf.X == Length.Zero => mark with { X = kerf.X, Side = Side.Left },
+        _ => null,
+    };
+}

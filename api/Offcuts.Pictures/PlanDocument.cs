@@ -1,0 +1,22 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Pictures;
+
+/// <summary>A plan with what it was made from and what it is called: all that its pictures show.</summary>
+/// <param name="Plan">The plan, audited.</param>
+/// <param name="Problem">What it was made from.</param>
+/// <param name="PlanId">Id of the plan.</param>
+/// <param name="DesignVersion">Version of the design that it builds.</param>
+/// <param name="MadeAt">When it was made.</param>
+public sealed record PlanDocument(Plan Plan, PlanningProblem Problem, string PlanId, string DesignVersion, DateTimeOffset MadeAt)
+{
+    /// <summary>The unit in which its sizes are shown.</summary>
+    internal DisplayUnit Unit => Problem.Shop.Unit;
+
+    /// <summary>The board with a number.</summary>
+    /// <exception cref="OffcutsException"><see cref="ErrorCode.NotFound"/>: the plan cuts no board of that number.</exception>
+    internal BoardCut Board(int number) => Plan.Boards.FirstOrDefault(board => board.Number == number)
+        ?? throw new OffcutsException(
+            ErrorCode.NotFound,
+            FormattableString.Invariant($"Plan {PlanId} has no board {number}: give a number from 1 to {Plan.Boards.Count}."));
+}
