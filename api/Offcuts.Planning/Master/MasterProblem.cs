@@ -6,7 +6,7 @@ namespace Offcuts.Planning.Master;
 /// <summary>
 /// The linear relaxation over the patterns at hand:
 /// min sum c_p x_p + missing costs, such that for every row sum a_rp x_p + missing_r >= need_r, for every supply
-/// sum x_p &lt;= capacity, x >= 0. Strip rows are scaled so that a whole sub-panel counts 1.
+/// and every bought size least &lt;= sum x_p &lt;= most, x >= 0. Strip rows are scaled so that a whole sub-panel counts 1.
 /// </summary>
 internal sealed class MasterProblem : IDisposable
 {
@@ -14,6 +14,7 @@ internal sealed class MasterProblem : IDisposable
     private readonly Solver solver;
     private readonly Constraint[] cover;
     private readonly Constraint[] supply;
+    private readonly Constraint?[] purchases;
     private readonly Variable[] missing;
     private readonly List<Variable> variables = [];
     private readonly HashSet<string> keys = new(StringComparer.Ordinal);
@@ -35,15 +36,17 @@ internal sealed class MasterProblem : IDisposable
             solver.Objective().SetCoefficient(missing[row], model.Rows[row] is StripRow ? cost * 10 : cost);
         }
 
+        purchases = [.. model.Boards.Select(board => board.Price > 0 ? solver.MakeConstraint(-infinity, infinity, "") : null)];
         CoverDuals = new double[cover.Length];
-        SupplyDuals = new double[supply.Length];
+        BoardDuals = new double[purchases.Length];
     }
 
     public List<Pattern> Patterns { get; } = [];
 
     public double[] CoverDuals { get; }
 
-    public double[] SupplyDuals { get; }
+    /// <summary>What the limits on a board's use count for, by board index.</summary>
+    public double[] BoardDuals { get; }
 
     /// <summary>Values of the patterns after the last solve, in their order.</summary>
     public double[] Values { get; private set; } = [];
@@ -72,6 +75,7 @@ internal sealed class MasterProblem : IDisposable
         }
 
         supply[pattern.Board.Supply].SetCoefficient(variable, 1);
+        purchases[pattern.Board.Index]?.SetCoefficient(variable, 1);
         solver.Objective().SetCoefficient(variable, weights.Of(pattern));
         variables.Add(variable);
         Patterns.Add(pattern);
@@ -81,6 +85,12 @@ internal sealed class MasterProblem : IDisposable
     public void SetNeed(int row, long need) => cover[row].SetLb(Scaled(model.Rows[row], Math.Max(0, need)));
 
     public void SetCapacity(int index, long capacity) => supply[index].SetUb(Math.Max(0, capacity));
+
+    /// <summary>Bounds how many boards a supply gives, and how many of one bought size are used.</summary>
+    public void SetRange(int index, PurchaseRange range) => supply[index].SetBounds(range.Least, range.Most);
+
+    /// <inheritdoc cref="SetRange"/>
+    public void SetBoardRange(int board, PurchaseRange range) => purchases[board]!.SetBounds(range.Least, range.Most);
 
     public void SetWeights(CostWeights newWeights)
     {
@@ -104,9 +114,10 @@ internal sealed class MasterProblem : IDisposable
             CoverDuals[row] = Math.Max(0, cover[row].DualValue());
         }
 
-        for (var index = 0; index < supply.Length; index++)
+        var supplyDuals = supply.Select(each => each.DualValue()).ToArray();
+        foreach (var board in model.Boards)
         {
-            SupplyDuals[index] = Math.Min(0, supply[index].DualValue());
+            BoardDuals[board.Index] = supplyDuals[board.Supply] + (purchases[board.Index]?.DualValue() ?? 0);
         }
 
         Values = [.. variables.Select(variable => variable.SolutionValue())];
@@ -119,3 +130,6 @@ internal sealed class MasterProblem : IDisposable
 
     private static double Scaled(DemandRow row, long amount) => row is StripRow ? (double)amount / row.Needed : amount;
 }
+
+/// <summary>From how many to how many boards.</summary>
+internal readonly record struct PurchaseRange(long Least, long Most);

@@ -43,7 +43,7 @@ internal sealed class PatternPricer
 
     /// <summary>Patterns with negative reduced cost, at most one a board and direction and the best <paramref name="most"/> in all; see <see cref="ProfilePricer.Sections"/> for proper ones.</summary>
     public List<Pattern> Improving(
-        PriceList prices, double[] supplyDuals, CostWeights weights, int most, Func<BoardType, bool> allowed,
+        PriceList prices, double[] boardDuals, CostWeights weights, int most, Func<BoardType, bool> allowed,
         CancellationToken cancellationToken, bool proper = true)
     {
         var found = new List<(double Reduced, Pattern Pattern)>();
@@ -58,7 +58,7 @@ internal sealed class PatternPricer
 
             foreach (var (board, value) in Values(pricer, boards, prices))
             {
-                var reduced = weights.OfBoard(model, board) - supplyDuals[board.Supply] - value;
+                var reduced = weights.OfBoard(model, board) - boardDuals[board.Index] - value;
                 if (reduced < -Tolerance)
                 {
                     found.Add((reduced, PatternFactory.Create(

@@ -25,7 +25,7 @@ internal static class ColumnGeneration
 
             var prices = PriceList.FromDuals(model.Rows, master.CoverDuals, need, weights.Worth);
             var any = false;
-            foreach (var pattern in pricer.Improving(prices, master.SupplyDuals, weights, MostPerRound, allowed, clock.Cancellation))
+            foreach (var pattern in pricer.Improving(prices, master.BoardDuals, weights, MostPerRound, allowed, clock.Cancellation))
             {
                 if (master.Add(pattern))
                 {
@@ -63,7 +63,7 @@ internal static class ColumnGeneration
 
             var any = false;
             foreach (var pattern in pricer.Improving(
-                prices, master.SupplyDuals, CostWeights.MoneyOnly, MostPerRound, _ => true, clock.Cancellation, proper: false))
+                prices, master.BoardDuals, CostWeights.MoneyOnly, MostPerRound, _ => true, clock.Cancellation, proper: false))
             {
                 any |= master.Add(pattern, beyondNeed: true);
             }

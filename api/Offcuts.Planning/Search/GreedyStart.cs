@@ -18,7 +18,7 @@ internal static class GreedyStart
         var need = model.Rows.Select(row => row.Needed).ToArray();
         var left = model.Supplies.Select(supply => supply.Capacity).ToArray();
         var cuts = new List<(Pattern, int)>();
-        var noDuals = new double[model.Supplies.Count];
+        var noDuals = new double[model.Boards.Count];
         var values = Values(model);
         var candidates = Candidates(model);
         while (need.Any(amount => amount > 0))

@@ -79,6 +79,11 @@ internal sealed class ScenarioSearch
             }
 
             Offer(Dive().Run([], n < 2 ? null : Best, n, random));
+            if (n == 1)
+            {
+                RaiseBound();
+            }
+
             if (!IsProved && Best is { IsComplete: true } && n is 1 or 4 or MostDives - 1)
             {
                 Offer(PoolProgram.Solve(Model, Pool(), Best!.Money, byMoney: true, Best, clock, TimeSpan.FromSeconds(1)));
@@ -95,6 +100,16 @@ internal sealed class ScenarioSearch
         if (Best is { IsComplete: true } best && !clock.IsOver)
         {
             Offer(PoolProgram.Solve(Model, Pool(), best.Money, byMoney: false, best, clock, TimeSpan.FromSeconds(1)));
+        }
+    }
+
+    /// <summary>Branches on the purchases, with a third of the time that is left.</summary>
+    private void RaiseBound()
+    {
+        if (!IsProved && Best is { IsComplete: true } best)
+        {
+            Bound = Math.Max(Bound, new PurchaseTree(Model, pricer, clock).Raise([.. pool.Values], Bound, best.Money, clock.Left / 3));
+            improved(this);
         }
     }
 
