@@ -81,7 +81,7 @@ internal sealed class ScenarioSearch
             Offer(Dive().Run([], n < 2 ? null : Best, n, random));
             if (n == 1)
             {
-                RaiseBound();
+                RaiseBound(rivalMoney());
             }
 
             if (!IsProved && Best is { IsComplete: true } && n is 1 or 4 or MostDives - 1)
@@ -103,12 +103,13 @@ internal sealed class ScenarioSearch
         }
     }
 
-    /// <summary>Branches on the purchases, with a third of the time that is left.</summary>
-    private void RaiseBound()
+    /// <summary>Branches on the purchases, with half of the time that is left; a bound above a rival scenario's cost is as good as any.</summary>
+    private void RaiseBound(long? rival)
     {
         if (!IsProved && Best is { IsComplete: true } best)
         {
-            Bound = Math.Max(Bound, new PurchaseTree(Model, pricer, clock).Raise([.. pool.Values], Bound, best.Money, clock.Left / 3));
+            var known = Math.Min(best.Money, rival ?? long.MaxValue);
+            Bound = Math.Max(Bound, new PurchaseTree(Model, pricer, clock).Raise([.. pool.Values], Bound, known, clock.Left / 2));
             improved(this);
         }
     }
