@@ -17,6 +17,8 @@ internal sealed class NodeReader
 
     private const int MaxDepth = 12;
 
+    private const int MaxKey = 60;
+
     private readonly Parser parser;
     private readonly DocumentFaults faults;
     private ParsingEvent next;
@@ -106,6 +108,11 @@ internal sealed class NodeReader
             if (found is not Scalar key)
             {
                 throw faults.Fatal(pointer, found.Line, "A list or a group of keys stands where a key should be.");
+            }
+
+            if (key.Text.Length > MaxKey)
+            {
+                throw faults.Fatal(pointer, key.Line, $"A key begins here with '{key.Text[..MaxKey]}': no key is so long. Is a colon missing?");
             }
 
             var value = Node(self.Below(key.Text), depth + 1);

@@ -6,8 +6,8 @@ public static class Spelling
     private const int LongestWord = 64;
 
     /// <summary>
-    /// The candidate with the fewest insertions, deletions and replacements from the word (Levenshtein's distance), the first of
-    /// several; null if more than a third of the word would have to change.
+    /// The candidate with the fewest insertions, deletions, replacements and swaps of neighbours from the word (optimal string
+    /// alignment distance), the first of several; null if more than a third of the word would have to change.
     /// </summary>
     public static string? Nearest(string word, IEnumerable<string> candidates)
     {
@@ -28,19 +28,23 @@ public static class Spelling
 
     private static int Distance(string a, string b)
     {
-        var row = Enumerable.Range(0, b.Length + 1).ToArray();
-        for (var i = 1; i <= a.Length; i++)
+        var distance = new int[a.Length + 1, b.Length + 1];
+        for (var i = 0; i <= a.Length; i++)
         {
-            var diagonal = row[0];
-            row[0] = i;
-            for (var j = 1; j <= b.Length; j++)
+            for (var j = 0; j <= b.Length; j++)
             {
-                var replace = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.Min(replace, Math.Min(row[j], row[j - 1]) + 1);
+                distance[i, j] = i == 0 || j == 0 ? i + j : Step(i, j);
             }
         }
 
-        return row[b.Length];
+        return distance[a.Length, b.Length];
+
+        int Step(int i, int j)
+        {
+            var best = Math.Min(
+                distance[i - 1, j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1),
+                Math.Min(distance[i - 1, j], distance[i, j - 1]) + 1);
+            return i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1] ? Math.Min(best, distance[i - 2, j - 2] + 1) : best;
+        }
     }
 }

@@ -144,6 +144,7 @@ public class DesignDocumentTests
     [InlineData("name: *a", "Anchors")]
     [InlineData("name: !!str b", "tags")]
     [InlineData("? [a, b]\n: c", "where a key should be")]
+    [InlineData("name: A\n\"0123456789012345678901234567890123456789012345678901234567890\": b", "no key is so long")]
     [InlineData("name: A\nparts: {}", "should be a list")]
     [InlineData("name: A", "no parts, no panels and no items")]
     public void Refuses_what_is_no_design(string text, string saying) =>

@@ -1,0 +1,51 @@
+using Xunit;
+
+namespace Offcuts.Domain.Tests;
+
+public class PlanTextTests
+{
+    private static readonly Length Long = Length.FromInches(38, 1, 2);
+    private static readonly Length Short = Length.FromInches(36);
+
+    [Theory]
+    [InlineData(MissingReason.NoSuchSpecies, "2 of Rail cannot be made: no board and no offer is of a species that it accepts.")]
+    [InlineData(MissingReason.NotGoodEnough, "2 of Rail cannot be made: no wood of its species looks good enough; K7M comes closest.")]
+    [InlineData(MissingReason.WrongThickness, "2 of Rail cannot be made: no wood of its species has the right thickness; it takes 38 1/2\" in thickness, and the closest, K7M, has 36\".")]
+    [InlineData(MissingReason.TooWideForMachines, "2 of Rail cannot be made: its blank (38 1/2\") is wider than the jointer or planer takes (36\").")]
+    [InlineData(MissingReason.TooShort, "2 of Rail cannot be made: no board and no offer is long enough; it takes 38 1/2\" in length, and the closest, K7M, has 36\".")]
+    [InlineData(MissingReason.TooNarrow, "2 of Rail cannot be made: no board and no offer is wide enough; it takes 38 1/2\" in width, and the closest, K7M, has 36\".")]
+    [InlineData(MissingReason.TooFew, "2 of Rail cannot be made: there is suitable wood, but too little of it; K7M comes closest.")]
+    public void Says_why_a_part_is_missing(MissingReason reason, string expected) =>
+        Assert.Equal(expected, PlanText.Of(new MissingPart("Rail", 2, reason, "K7M", Long, Short), DisplayUnit.Inch));
+
+    [Fact]
+    public void Speaks_in_the_shops_unit() =>
+        Assert.Equal(
+            "Rail cannot be made: no board and no offer is long enough; it takes 977.9 mm in length, and the closest, K7M, has 914.4 mm.",
+            PlanText.Of(new MissingPart("Rail", 1, MissingReason.TooShort, "K7M", Long, Short), DisplayUnit.Millimetre));
+
+    [Fact]
+    public void Says_every_reason_without_sizes_too() =>
+        Assert.All(Enum.GetValues<MissingReason>(), reason =>
+            Assert.Matches("^Rail cannot be made: [^()]+[a-z]\\.$", PlanText.Of(new MissingPart("Rail", 1, reason), DisplayUnit.Inch)));
+
+    [Theory]
+    [InlineData(WarningKind.ShortForPlaner, "shorter than the 12\" that the shop takes as safe at the planer", "machine's manual")]
+    [InlineData(WarningKind.ShortForJointer, "shorter than the 12\" that the shop takes as safe at the jointer", "machine's manual")]
+    [InlineData(WarningKind.Defects, "recorded defects", "before you cut")]
+    [InlineData(WarningKind.WidePanel, "solid panel 9\" wide", "with the seasons")]
+    public void Warns_with_the_caution(WarningKind kind, string what, string caution)
+    {
+        var text = PlanText.Of(new PlanWarning(kind, "Rail", Length.FromInches(9), Length.FromInches(12)), DisplayUnit.Inch);
+        Assert.Contains(what, text, StringComparison.Ordinal);
+        Assert.Contains(caution, text, StringComparison.Ordinal);
+        Assert.Contains("Rail", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Warns_without_sizes_too() =>
+        Assert.Equal(
+            "The blank of Rail is shorter than what the shop takes as safe at the planer: "
+            + "mill it in one piece with another part or by hand, and go by the machine's manual.",
+            PlanText.Of(new PlanWarning(WarningKind.ShortForPlaner, "Rail"), DisplayUnit.Inch));
+}
