@@ -92,6 +92,12 @@ public interface IOffcutsApi
     [Put("/v1/price-lists/{supplier}")]
     Task<PriceListRecord> ReplacePriceListAsync(string supplier, [Body] HttpContent document, CancellationToken cancellationToken = default);
 
+    /// <summary>Replaces all offers of the supplier that the document names.</summary>
+    /// <param name="document">The document as people write it (<c>application/yaml</c>), or a <see cref="PriceListEntry"/> (<c>application/json</c>).</param>
+    /// <param name="cancellationToken">Gives up waiting.</param>
+    [Post("/v1/price-lists")]
+    Task<PriceListRecord> StorePriceListAsync([Body] HttpContent document, CancellationToken cancellationToken = default);
+
     /// <summary>Forgets a supplier's offers.</summary>
     [Delete("/v1/price-lists/{supplier}")]
     Task DeletePriceListAsync(string supplier, CancellationToken cancellationToken = default);

@@ -67,7 +67,8 @@ public sealed record OfferPage(IReadOnlyList<OfferRecord> Items, string? Next);
 
 /// <summary>A supplier's whole price list as it is entered.</summary>
 /// <param name="Offers">1 to 1000 offers.</param>
-public sealed record PriceListEntry(IReadOnlyList<OfferEntry> Offers);
+/// <param name="Supplier">The supplier's name; must suit the path if that names one.</param>
+public sealed record PriceListEntry(IReadOnlyList<OfferEntry> Offers, string? Supplier = null);
 
 /// <summary>A supplier's price list.</summary>
 /// <param name="Supplier">The supplier as paths name it.</param>

@@ -52,6 +52,25 @@ public sealed class OfferEndpointsTests(Service service) : IClassFixture<Service
     }
 
     [Fact]
+    public async Task A_document_names_its_supplier_and_its_path_may_not_contradict_it()
+    {
+        const string Document = """
+            supplier: Stony Ford Lumber
+            offers:
+              - species: cherry
+                thickness: 4/4
+                random: {widths: [6in], lengths: [8ft], price per board foot: 7.50}
+            """;
+        var stored = await service.SendAsync("POST", "/v1/price-lists", Document, "application/yaml");
+        var list = await Service.ReadAsync(stored, HttpStatusCode.Created);
+        Assert.Equal("/v1/price-lists/stony-ford-lumber", stored.Headers.Location!.ToString());
+        Assert.Equal("stony-ford-lumber", list.GetProperty("supplier").GetString());
+        var elsewhere = await service.SendAsync("PUT", "/v1/price-lists/stony-ford", Document, "application/yaml");
+        Assert.Equal("#/supplier", await Service.PointerAsync(elsewhere));
+        await service.SendAsync("DELETE", "/v1/price-lists/stony-ford-lumber");
+    }
+
+    [Fact]
     public async Task A_supplier_that_no_path_can_name_is_refused() =>
         Assert.Equal(HttpStatusCode.BadRequest, (await service.SendAsync("PUT", "/v1/price-lists/River%20Bend", Two)).StatusCode);
 }

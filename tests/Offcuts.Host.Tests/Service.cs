@@ -21,7 +21,13 @@ public sealed class Service : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        app = OffcutsHost.Build(new HostSettings { DatabasePath = DatabasePath, Urls = "http://127.0.0.1:0" });
+        await StartAsync();
+    }
+
+    public async Task StartAsync(Func<HostSettings, HostSettings>? change = null)
+    {
+        var settings = new HostSettings { DatabasePath = DatabasePath, Urls = "http://127.0.0.1:0" };
+        app = OffcutsHost.Build(change is null ? settings : change(settings));
         await app.StartAsync();
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single();
         Client = new HttpClient { BaseAddress = new Uri(address), Timeout = TimeSpan.FromSeconds(20) };
@@ -29,15 +35,26 @@ public sealed class Service : IAsyncLifetime
 
     public async Task DisposeAsync()
     {
-        Client.Dispose();
-        await app!.DisposeAsync();
+        await StopAsync();
         Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
         folder.Delete(recursive: true);
     }
 
-    public Task<HttpResponseMessage> SendAsync(string method, string path, string? json = null, string type = "application/json")
+    public async Task StopAsync()
+    {
+        Client.Dispose();
+        await app!.StopAsync();
+        await app.DisposeAsync();
+    }
+
+    public Task<HttpResponseMessage> SendAsync(string method, string path, string? json = null, string type = "application/json", string? prefer = null)
     {
         var request = new HttpRequestMessage(new HttpMethod(method), path);
+        if (prefer is not null)
+        {
+            request.Headers.Add("Prefer", prefer);
+        }
+
         if (json is not null)
         {
             request.Content = new StringContent(json, Encoding.UTF8, new MediaTypeHeaderValue(type));

@@ -13,6 +13,7 @@ internal static class OfferEndpoints
     public static void MapOffers(this WebApplication app)
     {
         app.MapMethods("/v1/price-lists", ["GET", "HEAD"], ListPriceLists);
+        app.MapPost("/v1/price-lists", StoreAsync);
         app.MapMethods("/v1/price-lists/{supplier}", ["GET", "HEAD"], GetPriceList);
         app.MapPut("/v1/price-lists/{supplier}", ReplaceAsync);
         app.MapDelete("/v1/price-lists/{supplier}", Delete);
@@ -28,15 +29,20 @@ internal static class OfferEndpoints
         return TypedResults.Ok(new PriceListRecord(supplier, updated, [.. found.Select(Read)]));
     }
 
+    private static async Task<Results<Created<PriceListRecord>, Ok<PriceListRecord>>> StoreAsync(
+        HttpRequest request, PriceListReader reader, OfferStore store, CancellationToken cancellationToken) =>
+        Replace(await reader.ReadAsync(null, request, cancellationToken), store);
+
     private static async Task<Results<Created<PriceListRecord>, Ok<PriceListRecord>>> ReplaceAsync(
-        string supplier, HttpRequest request, PriceListReader reader, OfferStore store, CancellationToken cancellationToken)
+        string supplier, HttpRequest request, PriceListReader reader, OfferStore store, CancellationToken cancellationToken) =>
+        Replace(await reader.ReadAsync(supplier, request, cancellationToken), store);
+
+    private static Results<Created<PriceListRecord>, Ok<PriceListRecord>> Replace(ReadPriceList list, OfferStore store)
     {
-        var records = await reader.ReadAsync(supplier, request, cancellationToken);
-        var (updated, isNew) = store.Replace(supplier, [.. records.Select(record => new StoredOffer(
-            record.Offer.Id, record.Offer.Species, record.Offer.Kind, record.Offer.Thickness,
-            JsonSerializer.Serialize(record.Record, WireJson.Default.OfferRecord)))]);
-        var list = new PriceListRecord(supplier, updated, [.. records.Select(record => record.Record)]);
-        return isNew ? TypedResults.Created($"/v1/price-lists/{supplier}", list) : TypedResults.Ok(list);
+        var (updated, isNew) = store.Replace(list.Supplier, [.. list.Offers.Zip(list.Records, (offer, record) => new StoredOffer(
+            offer.Id, offer.Species, offer.Kind, offer.Thickness, JsonSerializer.Serialize(record, WireJson.Default.OfferRecord)))]);
+        var answer = new PriceListRecord(list.Supplier, updated, list.Records);
+        return isNew ? TypedResults.Created($"/v1/price-lists/{list.Supplier}", answer) : TypedResults.Ok(answer);
     }
 
     private static NoContent Delete(string supplier, OfferStore offers) =>

@@ -6,27 +6,69 @@ using Offcuts.Host.Shops;
 
 namespace Offcuts.Host.Offers;
 
+/// <summary>A price list as it was read: its offers, and each as it is written on the wire.</summary>
+internal sealed record ReadPriceList(string Supplier, IReadOnlyList<Offer> Offers, IReadOnlyList<OfferRecord> Records);
+
 /// <summary>Reads a supplier's price list, as people write it or as JSON.</summary>
 internal sealed class PriceListReader(Workshop workshop)
 {
-    private const int MaxOffers = 1000;
-
-    /// <summary>The offers of the list, each also as it is written on the wire.</summary>
-    public async Task<IReadOnlyList<(Offer Offer, OfferRecord Record)>> ReadAsync(
-        string supplier, HttpRequest request, CancellationToken cancellationToken)
+    /// <param name="inPath">The supplier as the path names it; null if only the list does.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="cancellationToken">Gives up reading.</param>
+    public async Task<ReadPriceList> ReadAsync(string? inPath, HttpRequest request, CancellationToken cancellationToken)
     {
-        if (supplier.Length > 80 || supplier != Slug.Of(supplier))
+        if (inPath is not null && inPath != Slug.Of(inPath))
         {
             throw new OffcutsException(
-                ErrorCode.Invalid, $"'{supplier}' cannot stand for a supplier: use lower-case words with hyphens, for instance {(Slug.Of(supplier) is { Length: > 0 and <= 80 } slug ? slug : "riverbend")}.", new InputFault("#", "Mend the last part of the path."));
+                ErrorCode.Invalid, $"'{inPath}' cannot stand for a supplier: use lower-case words with hyphens, for instance riverbend.", new InputFault("#", "Mend the last part of the path."));
         }
 
         var shop = workshop.Shop();
         var catalogue = workshop.Catalogue();
         var faults = new Faults();
-        var offers = RequestBody.IsDocument(request)
-            ? ReadDocument(supplier, await RequestBody.ReadTextAsync(request, cancellationToken), shop, catalogue, faults)
-            : ReadEntries(supplier, await RequestBody.ReadAsync(request, WireJson.Default.PriceListEntry, cancellationToken), shop, catalogue, faults);
+        var (supplier, offers) = RequestBody.IsDocument(request)
+            ? ReadDocument(inPath, await RequestBody.ReadTextAsync(request, cancellationToken), shop, catalogue, faults)
+            : ReadEntries(inPath, await RequestBody.ReadAsync(request, WireJson.Default.PriceListEntry, cancellationToken), shop, catalogue, faults);
+        RefuseDoubles(offers, faults);
+        faults.ThrowIfAny();
+        return new(supplier, offers, [.. offers.Select(offer => OfferMapping.ToRecord(offer, shop.Currency))]);
+    }
+
+    private static (string Supplier, List<Offer> Offers) ReadEntries(
+        string? inPath, PriceListEntry list, Shop shop, SpeciesCatalogue catalogue, Faults faults)
+    {
+        var supplier = Supplier(inPath, list.Supplier, faults);
+        return (supplier, [.. faults.Entries("#/offers", list.Offers, Limits.MaxOffers, least: 1).Select(entry => OfferMapping.ToOffer(
+            OfferMapping.WithId(entry.Entry, supplier, entry.Index), catalogue, shop.Currency, $"#/offers/{entry.Index}", faults))]);
+    }
+
+    private static (string Supplier, List<Offer> Offers) ReadDocument(
+        string? inPath, string text, Shop shop, SpeciesCatalogue catalogue, Faults faults)
+    {
+        var list = PriceListDocument.Parse(text, shop.Unit, catalogue, shop.Currency);
+        var supplier = Supplier(inPath, list.Supplier, faults);
+        return (supplier, [.. list.Offers.Select(offer => offer with { Supplier = supplier })]);
+    }
+
+    private static string Supplier(string? inPath, string? named, Faults faults)
+    {
+        var slug = named is null ? inPath : Slug.Of(named);
+        if (string.IsNullOrEmpty(slug))
+        {
+            faults.Add("#/supplier", "The list does not say whose it is: give the supplier's name, with a letter or digit in it.");
+            return "nobody";
+        }
+
+        if (inPath is not null && slug != inPath)
+        {
+            faults.Add("#/supplier", $"The list is of '{named}' but was sent to '{inPath}': send it to /v1/price-lists/{slug}.");
+        }
+
+        return slug;
+    }
+
+    private static void RefuseDoubles(List<Offer> offers, Faults faults)
+    {
         var ids = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (index, offer) in offers.Index())
         {
@@ -35,23 +77,5 @@ internal sealed class PriceListReader(Workshop workshop)
                 faults.Add($"#/offers/{index}/id", $"'{offer.Id}' stands twice in the list: give each offer an id of its own.");
             }
         }
-
-        faults.ThrowIfAny();
-        return [.. offers.Select(offer => (offer, OfferMapping.ToRecord(offer, shop.Currency)))];
-    }
-
-    private static List<Offer> ReadEntries(string supplier, PriceListEntry list, Shop shop, SpeciesCatalogue catalogue, Faults faults) =>
-        [.. faults.Entries("#/offers", list.Offers, MaxOffers, least: 1).Select(entry => OfferMapping.ToOffer(
-            OfferMapping.WithId(entry.Entry, supplier, entry.Index), catalogue, shop.Currency, $"#/offers/{entry.Index}", faults))];
-
-    private static List<Offer> ReadDocument(string supplier, string text, Shop shop, SpeciesCatalogue catalogue, Faults faults)
-    {
-        var list = PriceListDocument.Parse(text, shop.Unit, catalogue, shop.Currency);
-        if (Slug.Of(list.Supplier) != supplier)
-        {
-            faults.Add("#/supplier", $"The list is of '{list.Supplier}' but was sent to '{supplier}': send it to /v1/price-lists/{Slug.Of(list.Supplier)}.");
-        }
-
-        return [.. list.Offers.Select(offer => offer with { Supplier = supplier })];
     }
 }
