@@ -31,6 +31,7 @@ internal static class CommandLine
         [
             BoardsCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
             ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
+            CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];
         foreach (var verb in verbs)
         {

@@ -19,6 +19,9 @@ internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals
     /// <summary>Cancelled by Ctrl-C and SIGTERM.</summary>
     public CancellationToken Cancellation => signals.Token;
 
+    /// <summary>The tree of commands.</summary>
+    public Command Root => parsed.RootCommandResult.Command;
+
     /// <summary>The exit code of the signal that cancelled; that of Ctrl-C before there was one.</summary>
     public int ExitCodeOfSignal => signals.ExitedBy ?? ExitCode.Interrupted;
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Microsoft.Win32.SafeHandles;
 
 namespace Offcuts.Cli;
 
@@ -6,6 +7,10 @@ namespace Offcuts.Cli;
 internal sealed class Terminal : IDisposable
 {
     private const int PipedWidth = 1000;
+    private const int NarrowestWidth = 40;
+
+    // Asking for the real width makes .NET write an escape sequence (keypad mode), which must not be where none is wanted.
+    private const int UsualWidth = 80;
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>Where data is read from.</summary>
@@ -41,16 +46,24 @@ internal sealed class Terminal : IDisposable
             || Environment.GetEnvironmentVariable("TERM") == "dumb";
         return new Terminal
         {
-            In = new StreamReader(Console.OpenStandardInput(), Utf8),
-            Out = new StreamWriter(Console.OpenStandardOutput(), Utf8, bufferSize: 16 * 1024) { NewLine = "\n" },
-            Err = new StreamWriter(Console.OpenStandardError(), Utf8) { AutoFlush = true, NewLine = "\n" },
+            In = new StreamReader(Standard(0, Console.IsInputRedirected, Console.OpenStandardInput), Utf8),
+            Out = new StreamWriter(Standard(1, Console.IsOutputRedirected, Console.OpenStandardOutput), Utf8, bufferSize: 16 * 1024) { NewLine = "\n" },
+            Err = new StreamWriter(Standard(2, Console.IsErrorRedirected, Console.OpenStandardError), Utf8) { AutoFlush = true, NewLine = "\n" },
             InIsTerminal = !Console.IsInputRedirected,
             ErrIsTerminal = !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb",
             ColourOut = !plain && !Console.IsOutputRedirected,
             ColourErr = !plain && !Console.IsErrorRedirected,
-            Width = Console.IsOutputRedirected ? PipedWidth : Math.Clamp(Console.WindowWidth, 40, PipedWidth),
+            Width = Console.IsOutputRedirected ? PipedWidth : Math.Clamp(plain ? UsualWidth : Console.WindowWidth, NarrowestWidth, PipedWidth),
         };
     }
+
+    // Console's own stream writes an escape sequence (keypad mode) to a terminal before its first byte, wanted or not. A file
+    // needs it, though: it moves the place that is shared with whoever writes to the same file after this program.
+    private static Stream Standard(int descriptor, bool isRedirected, Func<Stream> console) =>
+        isRedirected || OperatingSystem.IsWindows()
+            ? console()
+            : new FileStream(
+                new SafeFileHandle(descriptor, ownsHandle: false), descriptor == 0 ? FileAccess.Read : FileAccess.Write, bufferSize: 0);
 
     /// <summary>A heading on standard output, bold where escapes may go.</summary>
     public string Bold(string text) => ColourOut ? $"\u001b[1m{text}\u001b[0m" : text;

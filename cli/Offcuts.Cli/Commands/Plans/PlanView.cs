@@ -91,7 +91,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
             {
                 var strips = string.Join(" + ", part.Strips.Select(strip => $"{Text(strip.NetWidthMm)} (board {Count(strip.BoardNumber)})"));
                 var which = panel.SubPanels.Count > 1 ? $", sub-panel {Count(part.Number)}" : "";
-                to.WriteLine(SafeText.Of($"  {panel.Panel} {Count(panel.Copy)}{which}: {strips} for {Text(part.NeededWidthMm)}"));
+                to.WriteLine(SafeText.Of($"  {panel.Panel} {Count(panel.Copy)}{which}: {strips}, together at least {Text(part.NeededWidthMm)} wide"));
             }
         }
     }
@@ -130,13 +130,20 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         to.WriteLine(terminal.Bold(text));
     }
 
-    private static string Piece(PieceRecord piece) => piece.Kind switch
+    private string Piece(PieceRecord piece) => piece.Kind switch
     {
         "part" => $"{piece.Name} {Count(piece.Copy ?? 1)}",
-        "strip" => $"strip {Count(piece.Order ?? 1)} of {piece.Name} {Count(piece.Copy ?? 1)}",
+        "strip" => Strip(piece),
         "leftover" => "keep",
         _ => piece.Kind,
     };
+
+    private string Strip(PieceRecord piece)
+    {
+        var divided = plan.GlueUps.Any(panel => panel.Panel == piece.Name && panel.Copy == piece.Copy && panel.SubPanels.Count > 1);
+        var where = divided ? $"{Count(piece.SubPanel ?? 1)}.{Count(piece.Order ?? 1)}" : Count(piece.Order ?? 1);
+        return $"strip {where} of {piece.Name} {Count(piece.Copy ?? 1)}";
+    }
 
     private string Face(PieceRecord piece) => SizeText.FormatFace(Length.FromMillimetres(piece.WidthMm), Length.FromMillimetres(piece.LengthMm), unit);
 

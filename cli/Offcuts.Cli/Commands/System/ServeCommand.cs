@@ -29,7 +29,12 @@ internal static class ServeCommand
             throw CliException.Usage($"{run.Choice.Reason} names another server, but 'serve' serves a store of this machine: unset it, or give --data FOLDER.");
         }
 
-        await using var app = OffcutsHost.Build(new HostSettings { DatabasePath = database, Urls = run.Get(Urls)! });
+        await using var app = OffcutsHost.Build(new HostSettings
+        {
+            DatabasePath = database,
+            Urls = run.Get(Urls)!,
+            AllowNonLoopback = Environment.GetEnvironmentVariable("OFFCUTS_ALLOW_NON_LOOPBACK") == "1",
+        });
         await app.StartAsync(run.Cancellation);
         foreach (var address in app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses)
         {

@@ -1,0 +1,60 @@
+namespace Offcuts.Cli.Help;
+
+/// <summary>Help that belongs to no single command.</summary>
+internal static class Topics
+{
+    /// <summary>Topics by name.</summary>
+    public static readonly IReadOnlyDictionary<string, string> All = new SortedDictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["exit-codes"] = """
+            Exit codes
+
+              0    done
+              1    failed: the named thing does not exist, a file cannot be used, you said no, or the program is at fault
+              2    wrong command line or input; nothing was changed
+              3    done, but incomplete: the plan has missing parts
+              4    kept for access that is denied (there are no access tokens yet)
+              5    it contradicts what is stored; look again and decide anew
+              6    the server cannot be reached or does not answer in time
+              7    stored data is damaged; nothing was changed
+              130  stopped by Ctrl-C; 'plan' keeps its best plan so far
+              143  stopped by SIGTERM
+
+            Treat a code that is not listed as failure. Data goes to standard output, messages to standard error. With --json the
+            last line of standard error after a failure is {"type","code","message","exitCode"}.
+            """,
+        ["environment"] = """
+            Environment
+
+              OFFCUTS_URL                 address of the server to use; --server and --data win over it
+              OFFCUTS_DATA                folder of the store to use if there is no server; --data wins over it
+              OFFCUTS_ALLOW_NON_LOOPBACK  1 lets 'offcuts serve' listen where other machines can reach it; there are no access
+                                          tokens yet, so whoever reaches it may change everything
+              XDG_DATA_HOME               without the above the store is in $XDG_DATA_HOME/offcuts, or in ~/.local/share/offcuts if
+                                          it is unset or no absolute path
+              HOME                        the home folder
+              NO_COLOR                    if not empty, no escape sequences are written; --no-color does the same
+              TERM                        'dumb' means no escape sequences and no progress line
+              TMPDIR                      where the private socket and the demo's store are made
+
+            'offcuts status' says which server or store is used, and why.
+            """,
+        ["lengths"] = """
+            Lengths and sizes
+
+            Write them as on a drawing; a number without a unit is in the shop's unit (offcuts shop show):
+
+              36 1/2   36-1/2"   3' 4 1/2"   3ft 4in   0.75in   915mm   91.5 cm   1.2m   5/4
+
+            5/4 and other quarters are rough thicknesses: 5/4 is 1 1/4 in. Inches are exact to 1/64, millimetres to 1/10. A comma
+            is no decimal point: write 3.2mm, not 3,2mm.
+
+            A size is thickness x width x length, the length along the grain; quotes are needed only for inch and foot marks:
+
+              3/4 x 5 1/2 x 36     4/4 x 7 x 8ft     18mm x 300 x 900     2x4 x 8ft
+
+            2x4 and other nominal sizes stand for dressed softwood: 2x4 is 1 1/2 x 3 1/2 in. A number that had to be rounded to be
+            shown is marked with ~.
+            """,
+    };
+}

@@ -1,0 +1,84 @@
+using System.Net;
+using System.Net.Sockets;
+using System.Text.RegularExpressions;
+
+namespace Offcuts.Cli.Tests;
+
+public sealed partial class ServerTests : IDisposable
+{
+    private readonly Program offcuts = new();
+
+    public void Dispose() => offcuts.Dispose();
+
+    [Fact]
+    public async Task A_server_and_the_embedded_store_give_the_same_output()
+    {
+        await offcuts.RunAsync("boards", "add", "1 x 6 1/2 x 48", "--species", "white-ash");
+        using var server = offcuts.Start(["serve", "--urls", "http://127.0.0.1:0"]);
+        try
+        {
+            var line = await server.StandardError.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(20));
+            var url = Address().Match(line!).Value;
+
+            foreach (var command in new[] { "boards list", "boards list --json", "boards show ZZZ", "species list", "shop show" })
+            {
+                var remote = await offcuts.RunAsync(command.Split(' '), null, new() { ["OFFCUTS_URL"] = url });
+                Assert.Equal(await offcuts.RunAsync(command.Split(' ')), remote);
+            }
+
+            var status = await offcuts.RunAsync("status", "--server", url);
+            Assert.Contains("--server", status.Out, StringComparison.Ordinal);
+            Assert.Contains(url, status.Out, StringComparison.Ordinal);
+        }
+        finally
+        {
+            server.Kill();
+        }
+    }
+
+    [Fact]
+    public async Task SIGTERM_ends_a_server_in_order()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        using var server = offcuts.Start(["serve", "--urls", "http://127.0.0.1:0"]);
+        await server.StandardError.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(20));
+        using var kill = System.Diagnostics.Process.Start("kill", ["-TERM", server.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+
+        Assert.Equal(0, (await Program.FinishAsync(server)).Code);
+    }
+
+    [Fact]
+    public async Task A_server_that_is_not_there_ends_with_6()
+    {
+        using var free = new TcpListener(IPAddress.Loopback, 0);
+        free.Start();
+        var port = ((IPEndPoint)free.LocalEndpoint).Port;
+        free.Stop();
+
+        var outcome = await offcuts.RunAsync("boards", "list", "--server", FormattableString.Invariant($"http://127.0.0.1:{port}"));
+
+        Assert.Equal(6, outcome.Code);
+        Assert.Empty(outcome.Out);
+        Assert.Contains("cannot be reached", outcome.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_damaged_database_ends_with_7_and_is_left_alone()
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(offcuts.Store)!);
+        await File.WriteAllTextAsync(offcuts.Store, new string('x', 5000));
+
+        var outcome = await offcuts.RunAsync("boards", "list");
+
+        Assert.Equal(7, outcome.Code);
+        Assert.Contains(offcuts.Store, outcome.Err, StringComparison.Ordinal);
+        Assert.Equal(new string('x', 5000), await File.ReadAllTextAsync(offcuts.Store));
+    }
+
+    [GeneratedRegex("http://127[0-9.:]+")]
+    private static partial Regex Address();
+}

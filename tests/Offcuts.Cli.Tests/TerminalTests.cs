@@ -1,0 +1,57 @@
+namespace Offcuts.Cli.Tests;
+
+public sealed class TerminalTests : IDisposable
+{
+    private readonly Program offcuts = new();
+
+    public void Dispose() => offcuts.Dispose();
+
+    // util-linux's script(1) gives the program a terminal of its own.
+    [Theory]
+    [InlineData(null, null, "", true)]
+    [InlineData("NO_COLOR", "", "", true)]
+    [InlineData("NO_COLOR", "1", "", false)]
+    [InlineData("TERM", "dumb", "", false)]
+    [InlineData(null, null, " --no-color", false)]
+    public async Task Escapes_go_to_a_terminal_unless_they_are_unwanted(string? name, string? value, string option, bool coloured)
+    {
+        if (!OperatingSystem.IsLinux() || !File.Exists("/usr/bin/script"))
+        {
+            return;
+        }
+
+        using var process = offcuts.Start(
+            "/usr/bin/script", ["-qec", $"\"$OFFCUTS_PROGRAM\" boards --help{option}", "/dev/null"],
+            name is null ? null : new() { [name] = value });
+        process.StandardInput.Close();
+        var outcome = await Program.FinishAsync(process);
+
+        Assert.Contains("Usage", outcome.Out, StringComparison.Ordinal);
+        Assert.Equal(coloured, outcome.Out.Contains('\u001b', StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Nothing_that_is_piped_has_an_escape()
+    {
+        var help = await offcuts.RunAsync("boards", "--help");
+        var fault = await offcuts.RunAsync("bords");
+
+        Assert.DoesNotContain('\u001b', help.Out + fault.Err);
+    }
+
+    [Fact]
+    public async Task A_reader_that_leaves_early_is_no_fault()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        using var process = offcuts.Start("/bin/sh", ["-c", "\"$OFFCUTS_PROGRAM\" species list; echo $? >&2"]);
+        process.StandardInput.Close();
+        process.StandardOutput.Close();
+        var error = await process.StandardError.ReadToEndAsync();
+
+        Assert.Equal("0\n", error);
+    }
+}
