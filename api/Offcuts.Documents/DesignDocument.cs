@@ -69,6 +69,7 @@ public static class DesignDocument
             Appearance = fields.Word<Appearance>("appearance") ?? Appearance.SoundKnots,
             Group = fields.OptionalText("group"),
         };
+        context.CheckSolid(fields, panel.Species);
         fields.End();
         return panel;
     }

@@ -5,6 +5,8 @@ namespace Offcuts.Documents;
 /// <summary>What all keys of a document are read with: its unit, its currency, the species and the faults.</summary>
 internal sealed class DocumentContext
 {
+    private const string SheetClass = "sheet";
+
     private readonly SpeciesCatalogue catalogue;
     private readonly string currency;
 
@@ -57,6 +59,15 @@ internal sealed class DocumentContext
     public IReadOnlyList<string> Accepted(Fields fields) => [.. fields.Scalars("species").Select(scalar =>
         ClassOf(scalar.Text) ?? SpeciesOf(scalar)?.Id).OfType<string>().Distinct(StringComparer.Ordinal)];
 
+    /// <summary>Reports sheet materials among the species of what is glued up from strips of solid wood.</summary>
+    public void CheckSolid(Fields fields, IReadOnlyList<string> accepted)
+    {
+        foreach (var id in accepted.Where(id => id == SheetClass || (catalogue.Find(id)?.Classes.Contains(SheetClass) ?? false)))
+        {
+            fields.Fault("species", $"'{id}' is a sheet material, and panels are glued up from solid wood: make it a part, or name a wood.");
+        }
+    }
+
     /// <summary>The one species that a board or an offer is of; null, with a fault, if it is not known.</summary>
     public Species? Species(Fields fields)
     {
@@ -78,7 +89,7 @@ internal sealed class DocumentContext
     /// <summary>Solid or sheet: what the key <c>kind</c> says, else what the species says; they must agree.</summary>
     public static BoardKind Kind(Fields fields, Species? species)
     {
-        var isSheet = species?.Classes.Contains("sheet") ?? false;
+        var isSheet = species?.Classes.Contains(SheetClass) ?? false;
         var written = fields.Word<BoardKind>("kind");
         if (species is not null && written is { } kind && (kind == BoardKind.Sheet) != isSheet)
         {
@@ -94,7 +105,7 @@ internal sealed class DocumentContext
     public static void CheckQuarters(Fields fields, string key, Surface surface)
     {
         var written = (fields.Optional(key) as Scalar)?.Text.Split(['x', 'X', '*'])[0].Trim() ?? "";
-        if (surface == Surface.Surfaced && written.EndsWith("/4", StringComparison.Ordinal) && written is not ("1/4" or "3/4")
+        if (surface == Surface.Surfaced && LengthText.IsQuarters(written)
             && LengthText.TryParse(written, DisplayUnit.Inch, out var rough, out _))
         {
             var usual = NominalSizes.Surfaced(rough) is { } thin ? $", usually {LengthText.Format(thin, DisplayUnit.Inch)}" : "";

@@ -60,8 +60,8 @@ internal readonly partial record struct LengthReading(BigInteger Ticks, BigInteg
         }
         else if (unit.IsMetric() && !match.Groups["unit"].Success && number.Value.Contains('/', StringComparison.Ordinal))
         {
-            error = $"{LengthText.Quote(text)} has a fraction but no unit, and bare numbers here are millimetres. "
-                + "Write the unit, for instance 3/4in, or a decimal number of millimetres.";
+            error = $"{LengthText.Quote(text)} has a fraction but no unit, and bare numbers here are metric. "
+                + "Write the unit, for instance 3/4in, or a decimal number.";
         }
         else
         {

@@ -53,6 +53,9 @@ public static class LengthText
         ? Format(length, DisplayUnit.Inch)
         : string.Create(CultureInfo.InvariantCulture, $"{length.Millimetres:0.######} mm");
 
+    /// <summary>Whether a text is a rough thickness in quarters of an inch as the hardwood trade writes it: <c>4/4</c>, <c>5/4</c>, <c>8/4</c>.</summary>
+    public static bool IsQuarters(string text) => LengthReading.IsQuarters(text);
+
     /// <summary>Reads a length whose bare numbers may be in any unit, for instance in centimetres.</summary>
     internal static bool TryParseIn(
         string? text, LengthUnit bareUnit, bool zeroAllowed, out Length length, [NotNullWhen(false)] out string? error)

@@ -60,6 +60,13 @@ public class BoardListDocumentTests
             fault.Pointer == pointer && fault.Line is > 2 and < 14 && fault.Detail.Contains(saying, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("1 3/4 x 5 x 30")]
+    [InlineData("3/4 x 5 x 30")]
+    [InlineData("2 1/4in x 5 x 30")]
+    public void Only_quarters_are_taken_for_a_rough_thickness(string size) =>
+        Assert.Equal(Surface.Surfaced, Parse($"boards: [{{species: ash, surface: surfaced, size: {size}}}]")[0].Surface);
+
     [Fact]
     public void A_list_without_boards_is_a_fault() =>
         Assert.Contains("'boards' is missing", Assert.Throws<OffcutsException>(() => Parse("unit: in")).Message, StringComparison.Ordinal);

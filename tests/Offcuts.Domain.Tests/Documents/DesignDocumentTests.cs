@@ -106,6 +106,8 @@ public class DesignDocumentTests
     [InlineData("one species: yes", "one species: perhaps", "#/groups/0/one%20species", 6, "yes or no")]
     [InlineData("one species: yes", "one species: \"yes\"", "#/groups/0/one%20species", 6, "yes or no")]
     [InlineData("strips: 2 to 5", "strips: 5 to 2", "#/panels/0/strips", 24, "smaller to the larger")]
+    [InlineData("strips: 2 to 5", "species: [mdf]", "#/panels/0/species", 24, "solid wood")]
+    [InlineData("strips: 2 to 5", "species: [sheet]", "#/panels/0/species", 24, "solid wood")]
     [InlineData("price: 0.35", "price: 0,35", "#/items/0/price", 29, "decimal point")]
     [InlineData("price: 0.35", "price: 0.355", "#/items/0/price", 29, "2 decimal digits")]
     [InlineData("price: 0.35", "price: -1", "#/items/0/price", 29, "negative")]
