@@ -62,6 +62,7 @@ public static class OffcutsHost
         app.MapDesigns();
         app.MapOffers();
         app.MapPlans();
+        app.MapPictures();
         return app;
     }
 

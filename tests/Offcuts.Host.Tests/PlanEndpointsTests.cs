@@ -106,10 +106,32 @@ public sealed class PlanEndpointsTests(Service service) : IClassFixture<Service>
     }
 
     [Fact]
+    public async Task A_plan_has_a_cut_sheet_and_a_diagram_of_each_board()
+    {
+        var run = await PlanAsync($$"""{"inline":{{Inline}}}""");
+        var place = $"/v1/plans/{run.GetProperty("id").GetString()}";
+        var sheet = await service.Client.GetAsync(place + "/cut-sheet");
+        Assert.Equal("text/html", sheet.Content.Headers.ContentType!.MediaType);
+        Assert.Contains("Shelf", await sheet.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        var boards = run.GetProperty("plan").GetProperty("boards").GetArrayLength();
+        for (var number = 1; number <= boards; number++)
+        {
+            var diagram = await service.Client.GetAsync(string.Create(CultureInfo.InvariantCulture, $"{place}/diagrams/{number}"));
+            Assert.Equal("image/svg+xml", diagram.Content.Headers.ContentType!.MediaType);
+            Assert.Equal("svg", System.Xml.Linq.XDocument.Parse(await diagram.Content.ReadAsStringAsync()).Root!.Name.LocalName);
+        }
+
+        foreach (var path in new[] { "/diagrams/0", "/diagrams/99", "/diagrams/one" })
+        {
+            Assert.Equal(HttpStatusCode.NotFound, (await service.SendAsync("GET", place + path)).StatusCode);
+        }
+    }
+
+    [Fact]
     public async Task What_is_not_there_is_not_found()
     {
         Assert.Equal(HttpStatusCode.NotFound, (await service.SendAsync("POST", "/v1/plans", """{"design":"no-such"}""")).StatusCode);
-        foreach (var path in new[] { "", "/problem" })
+        foreach (var path in new[] { "", "/problem", "/cut-sheet", "/diagrams/1" })
         {
             Assert.Equal(HttpStatusCode.NotFound, (await service.SendAsync("GET", "/v1/plans/nosuchid" + path)).StatusCode);
         }

@@ -1,0 +1,102 @@
+CREATE TABLE board_defects (
+    board_sequence INTEGER NOT NULL REFERENCES boards (sequence) ON DELETE CASCADE,
+    ordinal INTEGER NOT NULL CHECK (ordinal >= 0),
+    kind TEXT NOT NULL CHECK (length(kind) BETWEEN 1 AND 80),
+    x_ticks INTEGER NOT NULL CHECK (x_ticks >= 0),
+    y_ticks INTEGER NOT NULL CHECK (y_ticks >= 0),
+    length_ticks INTEGER NOT NULL CHECK (length_ticks > 0),
+    width_ticks INTEGER NOT NULL CHECK (width_ticks > 0),
+    PRIMARY KEY (board_sequence, ordinal)
+) STRICT;
+
+CREATE TABLE board_sequence (
+    only_row INTEGER PRIMARY KEY CHECK (only_row = 1),
+    next INTEGER NOT NULL CHECK (next > 0)
+) STRICT;
+
+CREATE TABLE boards (
+    sequence INTEGER PRIMARY KEY,
+    id TEXT NOT NULL UNIQUE,
+    kind TEXT NOT NULL CHECK (kind IN ('solid', 'sheet')),
+    species TEXT NOT NULL CHECK (length(species) BETWEEN 1 AND 80),
+    thickness_ticks INTEGER NOT NULL CHECK (thickness_ticks BETWEEN 1 AND 32000000),
+    width_ticks INTEGER NOT NULL CHECK (width_ticks BETWEEN 1 AND 32000000),
+    length_ticks INTEGER NOT NULL CHECK (length_ticks BETWEEN 1 AND 32000000),
+    quantity INTEGER NOT NULL CHECK (quantity BETWEEN 1 AND 10000),
+    surface TEXT NOT NULL CHECK (surface IN ('rough', 'surfaced')),
+    appearance TEXT NOT NULL CHECK (appearance IN ('clear', 'sound-knots', 'paint')),
+    place TEXT CHECK (length(place) <= 200),
+    source TEXT CHECK (length(source) <= 200),
+    note TEXT CHECK (length(note) <= 2000),
+    status TEXT NOT NULL CHECK (status IN ('free', 'reserved', 'used', 'gone')),
+    logged_at TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE design_versions (
+    sequence INTEGER PRIMARY KEY,
+    design_sequence INTEGER NOT NULL REFERENCES designs (sequence) ON DELETE CASCADE,
+    version TEXT NOT NULL UNIQUE CHECK (length(version) = 12),
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    created_at TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE designs (
+    sequence INTEGER PRIMARY KEY,
+    reference TEXT NOT NULL UNIQUE CHECK (length(reference) BETWEEN 1 AND 80),
+    current_version TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE offers (
+    sequence INTEGER PRIMARY KEY,
+    id TEXT NOT NULL UNIQUE CHECK (length(id) BETWEEN 1 AND 160),
+    supplier TEXT NOT NULL REFERENCES price_lists (supplier) ON DELETE CASCADE,
+    species TEXT NOT NULL CHECK (length(species) BETWEEN 1 AND 80),
+    kind TEXT NOT NULL CHECK (kind IN ('solid', 'sheet')),
+    thickness_ticks INTEGER NOT NULL CHECK (thickness_ticks BETWEEN 1 AND 32000000),
+    content TEXT NOT NULL CHECK (json_valid(content))
+) STRICT;
+
+CREATE TABLE plan_runs (
+    sequence INTEGER PRIMARY KEY,
+    id TEXT NOT NULL UNIQUE CHECK (length(id) = 8),
+    state TEXT NOT NULL CHECK (state IN ('queued', 'planning', 'done', 'cancelled', 'failed', 'interrupted')),
+    requested_at TEXT NOT NULL,
+    finished_at TEXT,
+    design_name TEXT NOT NULL,
+    design_version TEXT NOT NULL,
+    design_reference TEXT,
+    budget_ms INTEGER NOT NULL CHECK (budget_ms BETWEEN 100 AND 300000),
+    seed INTEGER NOT NULL CHECK (seed >= 0),
+    -- The process that plans it: another may share the database.
+    owner TEXT NOT NULL,
+    problem TEXT NOT NULL CHECK (json_valid(problem)),
+    progress TEXT CHECK (json_valid(progress)),
+    failure TEXT CHECK (json_valid(failure)),
+    plan TEXT CHECK (json_valid(plan)),
+    CHECK ((finished_at IS NULL) = (state IN ('queued', 'planning'))),
+    CHECK ((failure IS NOT NULL) = (state = 'failed')),
+    CHECK (state <> 'failed' OR plan IS NULL),
+    CHECK (state <> 'done' OR plan IS NOT NULL)
+) STRICT;
+
+CREATE TABLE price_lists (
+    supplier TEXT PRIMARY KEY CHECK (length(supplier) BETWEEN 1 AND 80),
+    updated_at TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE shop (
+    only_row INTEGER PRIMARY KEY CHECK (only_row = 1),
+    content TEXT NOT NULL CHECK (json_valid(content))
+) STRICT;
+
+CREATE TABLE species (
+    sequence INTEGER PRIMARY KEY,
+    id TEXT NOT NULL UNIQUE CHECK (length(id) BETWEEN 1 AND 80),
+    content TEXT NOT NULL CHECK (json_valid(content))
+) STRICT;
+
+CREATE INDEX design_versions_of_design ON design_versions (design_sequence);
+
+CREATE INDEX offers_of_supplier ON offers (supplier);
+
+CREATE INDEX plan_runs_under_way ON plan_runs (state) WHERE state IN ('queued', 'planning');

@@ -1,0 +1,116 @@
+using System.Runtime.CompilerServices;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Tests;
+
+public sealed class DatabaseTests : IDisposable
+{
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("offcuts-database-");
+
+    public static TheoryData<int> EarlierVersions => [.. Enumerable.Range(1, Database.SchemaVersion - 1)];
+
+    [Theory]
+    [MemberData(nameof(EarlierVersions))]
+    public void A_database_of_any_earlier_version_is_backed_up_and_brought_up_to_date(int version)
+    {
+        var path = Path.Combine(folder.FullName, "old.db");
+        using (var old = Connect(path))
+        {
+            ApplyAsTheirProgramDid(old, version);
+            old.Execute("""
+                INSERT INTO boards (sequence, id, kind, species, thickness_ticks, width_ticks, length_ticks, quantity, surface, appearance, status, logged_at)
+                VALUES (1, 'K7M', 'solid', 'white-ash', 8128, 48768, 292608, 1, 'rough', 'clear', 'free', '2026-01-02T03:04:05.0000000Z')
+                """);
+        }
+
+        var database = Database.Open(path);
+
+        Assert.Equal("K7M", new BoardStore(database, TimeProvider.System).Find("K7M")!.Id);
+        using var migrated = Connect(path);
+        Assert.Equal(Schema(Fresh()), Schema(migrated));
+        using var backup = Connect($"{path}.before-{Database.SchemaVersion}-from-{version}");
+        Assert.Equal(version, backup.ExecuteScalar<int>("PRAGMA user_version"));
+        Assert.Equal("ok", backup.ExecuteScalar<string>("PRAGMA integrity_check"));
+        Assert.Equal("K7M", backup.ExecuteScalar<string>("SELECT id FROM boards"));
+        if (!OperatingSystem.IsWindows())
+        {
+            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(backup.DataSource));
+        }
+    }
+
+    [Fact]
+    public void A_new_database_is_not_backed_up()
+    {
+        Fresh().Dispose();
+        Assert.Empty(folder.GetFiles("*before*"));
+    }
+
+    [Fact]
+    public void The_written_schema_is_the_one_that_the_migrations_make()
+    {
+        using var fresh = Fresh();
+        var made = Schema(fresh);
+        var written = SchemaFile();
+        if (Environment.GetEnvironmentVariable("OFFCUTS_WRITE_SCHEMA") == "1")
+        {
+            File.WriteAllText(written, made);
+        }
+
+        Assert.Equal(made, File.ReadAllText(written));
+    }
+
+    [Fact]
+    public void Every_table_is_strict_and_commits_are_flushed()
+    {
+        using var fresh = Fresh();
+        var lax = fresh.Query<string>("""
+            SELECT name FROM pragma_table_list
+            WHERE schema = 'main' AND type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%' AND name <> 'SchemaVersions'
+            """);
+        Assert.Empty(lax);
+        Assert.Equal(2, fresh.ExecuteScalar<int>("PRAGMA synchronous"));
+    }
+
+    public void Dispose()
+    {
+        SqliteConnection.ClearAllPools();
+        folder.Delete(recursive: true);
+    }
+
+    private SqliteConnection Fresh()
+    {
+        var path = Path.Combine(folder.FullName, "fresh.db");
+        Database.Open(path);
+        return Connect(path);
+    }
+
+    private static SqliteConnection Connect(string path)
+    {
+        var connection = new SqliteConnection($"Data Source={path}");
+        connection.Open();
+        return connection;
+    }
+
+    // The scripts and the journal table are those that DbUp wrote with that version.
+    private static void ApplyAsTheirProgramDid(SqliteConnection connection, int version)
+    {
+        connection.Execute("CREATE TABLE SchemaVersions (SchemaVersionID INTEGER CONSTRAINT 'PK_SchemaVersions_SchemaVersionID' PRIMARY KEY AUTOINCREMENT NOT NULL, ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL)");
+        var assembly = typeof(Database).Assembly;
+        foreach (var name in assembly.GetManifestResourceNames().Where(name => name.EndsWith(".sql", StringComparison.Ordinal)).Order(StringComparer.Ordinal).Take(version))
+        {
+            using var script = new StreamReader(assembly.GetManifestResourceStream(name)!);
+            connection.Execute(script.ReadToEnd());
+            connection.Execute("INSERT INTO SchemaVersions (ScriptName, Applied) VALUES (@Name, '2026-01-01 00:00:00')", new { Name = name });
+        }
+    }
+
+    private static string Schema(SqliteConnection connection) => string.Join("\n\n", connection.Query<string>("""
+        SELECT sql || ';' FROM sqlite_schema
+        WHERE sql IS NOT NULL AND name NOT LIKE 'sqlite_%' AND name <> 'SchemaVersions' ORDER BY type DESC, name
+        """)) + "\n";
+
+    private static string SchemaFile([CallerFilePath] string here = "") =>
+        Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "db", "schema.sql");
+}
