@@ -10,7 +10,9 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
     private readonly ModelBuilder builder = new(problem);
     private readonly List<(ScenarioSearch Search, Scenario Scenario)> searches = [];
     private (ScenarioSearch Search, Scenario Scenario)? winner;
+    private Solution? reported;
     private long relaxedBound;
+    private bool truncated;
     private TimeSpan firstPlan;
 
     /// <summary>Runs to the end or until time is up.</summary>
@@ -50,8 +52,6 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
         PickWinner();
         return Write(finished: !clock.IsOver && !clock.CutShort);
     }
-
-    private bool truncated;
 
     private (ScenarioSearch Search, Scenario Scenario) Open(Scenario scenario)
     {
@@ -134,7 +134,6 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
 
     private void Improved()
     {
-        var before = winner?.Search.Best;
         PickWinner();
         if (winner?.Search.Best is not { } best)
         {
@@ -142,8 +141,10 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
         }
 
         firstPlan = firstPlan == TimeSpan.Zero ? clock.Elapsed : firstPlan;
+        var isNew = !ReferenceEquals(reported, best);
+        reported = best;
         progress?.Invoke(new PlanProgress(
-            clock.Elapsed, new Money(best.Money), new Money(Bound()), ReferenceEquals(before, best) ? null : Write(finished: false)));
+            clock.Elapsed, new Money(best.Money), new Money(Bound()), isNew ? Write(finished: false) : null));
     }
 
     /// <summary>No choice of species gives a plan for less than the least of their bounds.</summary>
