@@ -6,7 +6,7 @@ namespace Offcuts.Pictures.Drawing;
 /// <summary>Numbers the cuts: at the board's edge where a cut reaches it, else on the cut itself where nothing is written.</summary>
 internal sealed class CutMarks
 {
-    private static readonly decimal[] PlacesAlong = [0.5m, 0.25m, 0.75m, 0.1m, 0.9m, 0.4m, 0.6m, 0.02m, 0.98m];
+    private static readonly decimal[] PlacesAlong = [0.5m, 0.25m, 0.75m, 0.1m, 0.9m, 0.4m, 0.6m, 0.05m, 0.95m, 0.02m, 0.98m];
     private readonly List<XElement> elements = [];
     private readonly List<Mark> marks = [];
 
@@ -31,9 +31,10 @@ internal sealed class CutMarks
         var mark = new Mark(
             FormattableString.Invariant($"{cut.Order}"), cut.Order == 1 ? MarkKind.FirstCut : MarkKind.Cut,
             kerf.CentreX, kerf.CentreY, kerf.CentreY < view.Bottom / 2 ? Side.Above : Side.Below);
-        if (AtEdge(mark, cut, kerf, board.Size) is { } atEdge)
+        if (AtEdge(mark, cut, kerf, board.Size) is { } atEdge && HasRoom(atEdge.Side, view))
         {
             marks.Add(atEdge);
+            taken.Add(Reserved(atEdge));
             return;
         }
 
@@ -52,6 +53,19 @@ internal sealed class CutMarks
         taken.Add(free[0]);
         elements.AddRange(mark.Sign(free[0].CentreX, free[0].CentreY));
     }
+
+    // Beside the board there are two rows between its end and the dimension; above and below rows are added as needed.
+    private bool HasRoom(Side side, BoardView view) => side is Side.Above or Side.Below
+        || marks.Count(mark => mark.Side == side) < 2 * MarkLanes.PerRow(0, view.Bottom);
+
+    // Where the mark will stand unless its lane is crowded.
+    private static Box Reserved(Mark mark) => mark.Side switch
+    {
+        Side.Above => Box.Around(mark.X, mark.Y - 10, Mark.Size, 20),
+        Side.Below => Box.Around(mark.X, mark.Y + 10, Mark.Size, 20),
+        Side.Left => Box.Around(mark.X - 10, mark.Y, 20, Mark.Size),
+        Side.Right => Box.Around(mark.X + 10, mark.Y, 20, Mark.Size),
+    };
 
     private static Mark? AtEdge(Mark mark, SawCut cut, Box kerf, Dimensions size) => cut.Direction switch
     {

@@ -42,8 +42,9 @@ internal sealed class Frame
         elements.Add(Shapes.Text(2, Top + 17, 16, "start", Lettering.Shorten(Heading, 16, Room, bold: true), "strong"));
         elements.Add(Shapes.Text(
             2, Top + 34, 11, "start", Lettering.Shorten(place is null ? wood : $"{wood}; lies: {place}", 11, Room)));
-        var first = board.Cuts.Count == 0 ? "No cut: use it whole"
-            : board.FirstCut == FirstCut.Rip ? "First: rip, along the grain" : "First: crosscut, across the grain";
+        // By the first cut itself: a board planned to be ripped first may begin with a crosscut that clears a bad end.
+        var first = board.Cuts.MinBy(each => each.Order) is not { } cut ? "No cut: use it whole"
+            : cut.Direction == FirstCut.Rip ? "First: rip, along the grain" : "First: crosscut, across the grain";
         elements.Add(Shapes.Text(BoardView.PageWidth - 2, Top + 16, 12, "end", first, "strong"));
         AddGrain(BoardView.PageWidth - 3, Top + 30);
     }

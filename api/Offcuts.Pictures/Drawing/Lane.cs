@@ -3,6 +3,9 @@ namespace Offcuts.Pictures.Drawing;
 /// <summary>Keeps marks beside a board apart: each as near as can be to where it points.</summary>
 internal static class Lane
 {
+    /// <summary>How many marks of one size find room in one row.</summary>
+    public static int PerRow(decimal size, decimal from, decimal to) => (int)Math.Floor((to - from) / size) + 1;
+
     /// <summary>Places for marks of one size between two ends, in as many rows as that takes.</summary>
     /// <param name="wanted">Where the marks would like to be, in any order.</param>
     /// <param name="size">Room for one mark.</param>
@@ -12,7 +15,7 @@ internal static class Lane
     public static IReadOnlyList<(decimal At, int Row)> Spread(IReadOnlyList<decimal> wanted, decimal size, decimal from, decimal to)
     {
         var places = new (decimal At, int Row)[wanted.Count];
-        var perRow = (int)Math.Floor((to - from) / size) + 1;
+        var perRow = PerRow(size, from, to);
         var rows = (wanted.Count + perRow - 1) / perRow;
         var order = Enumerable.Range(0, wanted.Count).OrderBy(index => wanted[index]).ToList();
         for (var row = 0; row < rows; row++)

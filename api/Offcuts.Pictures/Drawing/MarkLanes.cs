@@ -17,6 +17,9 @@ internal sealed class MarkLanes
         Lay(marks, Side.Right, view, row => view.Right + 11 + (row * Step));
     }
 
+    /// <summary>How many marks stand in one row of a lane.</summary>
+    public static int PerRow(decimal from, decimal to) => Lane.PerRow(Step, from, to);
+
     /// <summary>Height of the lane above the board.</summary>
     public decimal Above { get; }
 

@@ -21,7 +21,7 @@ internal sealed class PieceLabels
         occupied = [.. defects];
         foreach (var piece in pieces)
         {
-            Label(piece, view.Of(piece.Piece.At));
+            Label(piece, Room(piece, view.Of(piece.Piece.At)));
         }
     }
 
@@ -36,6 +36,10 @@ internal sealed class PieceLabels
 
     /// <summary>The pieces whose words are not all on them.</summary>
     public IReadOnlyList<KeyedPiece> InKey => inKey;
+
+    // The dashed edges of a strip are no place for words.
+    private static Box Room(KeyedPiece piece, Box box) =>
+        piece.Piece is StripPiece && box.Height > Wood.LeastHeightForGlue ? box with { Y = box.Y + 3, Height = box.Height - 6 } : box;
 
     private void Label(KeyedPiece piece, Box box)
     {
@@ -57,7 +61,7 @@ internal sealed class PieceLabels
         }
 
         inKey.Add(piece);
-        if (!TryShortened(piece, box) && !TrySign(piece, box))
+        if (!TryWithoutFinished(piece, box) && !TryShortened(piece, box) && !TrySign(piece, box))
         {
             marks.Add(new Mark(piece.Key, MarkKind.Piece, box.CentreX, box.CentreY, box.CentreY < view.Bottom / 2 ? Side.Above : Side.Below));
         }
@@ -75,6 +79,15 @@ internal sealed class PieceLabels
         return piece.Finished is null
             ? [[name, cut], [$"{name},  {cut}"]]
             : [[name, cut, piece.Finished], [$"{name},  {cut}", piece.Finished], [name, $"{cut},  {piece.Finished}"], [$"{name},  {cut},  {piece.Finished}"]];
+    }
+
+    private bool TryWithoutFinished(KeyedPiece piece, Box box)
+    {
+        string[] lines = [$"{piece.Key}  {piece.Name}", $"cut {piece.Cut}"];
+        string[] line = [$"{lines[0]},  {lines[1]}"];
+        return piece.Finished is not null && FontSizes.Any(fontSize =>
+            TryWrite(lines, box, fontSize, upwards: false, paper: false) || TryWrite(line, box, fontSize, upwards: false, paper: false)
+            || TryWrite(lines, box, fontSize, upwards: true, paper: false));
     }
 
     // A long name is cut off where the sizes have room and enough of the name is left to know it by.

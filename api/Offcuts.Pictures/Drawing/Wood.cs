@@ -6,6 +6,9 @@ namespace Offcuts.Pictures.Drawing;
 /// <summary>What is cut: pieces, the blade's way and defects, each exactly as large as in the plan.</summary>
 internal static class Wood
 {
+    /// <summary>Below this height of a strip its dashes would only be in the way.</summary>
+    public const decimal LeastHeightForGlue = 20;
+
     /// <summary>A piece; the edges of a strip that will be glued are dashed.</summary>
     public static IEnumerable<XElement> Piece(BoardView view, KeyedPiece piece, int boardNumber)
     {
@@ -19,7 +22,7 @@ internal static class Wood
         };
         var key = piece.Key.Length == 0 ? null : new XAttribute("data-key", piece.Key);
         yield return Shapes.Rect(box, cssClass, key, fill, Shapes.Title($"{piece.Key} {piece.Name}, {piece.Cut}".TrimStart()));
-        if (piece.Piece is StripPiece && box.Height > 8)
+        if (piece.Piece is StripPiece && box.Height > LeastHeightForGlue)
         {
             yield return Shapes.Line(box.X + 2, box.Y + 2.2m, box.Right - 2, box.Y + 2.2m, "glue");
             yield return Shapes.Line(box.X + 2, box.Bottom - 2.2m, box.Right - 2, box.Bottom - 2.2m, "glue");

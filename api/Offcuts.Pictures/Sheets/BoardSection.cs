@@ -1,0 +1,71 @@
+using System.Xml.Linq;
+using Offcuts.Domain;
+
+namespace Offcuts.Pictures.Sheets;
+
+/// <summary>One board: its diagram, its cuts in order, its pieces to tick off.</summary>
+internal static class BoardSection
+{
+    public static XElement Of(PlanDocument document, BoardCut board)
+    {
+        var pieces = KeyedPiece.Of(document, board);
+        return Markup.Html(
+            "section", "board",
+            Markup.Html("h3", "spoken", FormattableString.Invariant($"Board {board.Number}: {Words.Name(board, document.Problem)}")),
+            Markup.Html("div", "picture", Diagram.Element(document, board)),
+            Markup.Html("div", "tables", Cuts(document, board, pieces), Pieces(pieces)));
+    }
+
+    private static XElement? Cuts(PlanDocument document, BoardCut board, IReadOnlyList<KeyedPiece> pieces)
+    {
+        var last = new Dictionary<FirstCut, Length>();
+        var rows = new List<object?[]>();
+        foreach (var step in SawStep.Of(board))
+        {
+            var setting = step.Setting(pieces);
+            var direction = step.Cut.Direction;
+            var same = last.TryGetValue(direction, out var before) && before == setting ? " (still set)" : "";
+            last[direction] = setting;
+            rows.Add([
+                Table.Tick(FormattableString.Invariant($"cut {step.Cut.Order}")),
+                Markup.Html("strong", null, FormattableString.Invariant($"{step.Cut.Order}")),
+                new object?[]
+                {
+                    direction == FirstCut.Rip ? "rip, fence " : "crosscut, stop ",
+                    Markup.Html("strong", "set", LengthText.Format(setting, document.Unit)), same,
+                },
+                From(direction, step.MeasuresHigh(pieces)),
+                Gives(pieces, step),
+            ]);
+        }
+
+        return rows.Count == 0 ? null : Table.Of(["", "Cut", "Set to", "From", "Parts into"], rows);
+    }
+
+    private static string From(FirstCut direction, bool high) => (direction, high) switch
+    {
+        (FirstCut.Crosscut, false) => "left end",
+        (FirstCut.Crosscut, true) => "right end",
+        (FirstCut.Rip, false) => "lower edge",
+        (FirstCut.Rip, true) => "upper edge",
+    };
+
+    private static string Gives(IReadOnlyList<KeyedPiece> pieces, SawStep step) => string.Join(
+        " | ", new[] { step.Low, step.High }.Select(side => SawStep.Within(pieces, side)).Where(side => side.Count > 0).Select(Letters));
+
+    private static string Letters(IReadOnlyList<KeyedPiece> pieces)
+    {
+        var letters = string.Join(" ", pieces.Select(piece => piece.Key).Where(key => key.Length > 0));
+        return letters.Length > 0 ? letters : "waste";
+    }
+
+    private static XElement Pieces(IReadOnlyList<KeyedPiece> pieces) => Table.Of(
+        ["", "Piece", "Becomes", "Cut to", "Then"],
+        pieces.Where(piece => piece.Piece is not WastePiece).Select(piece => new object?[]
+        {
+            Table.Tick($"piece {piece.Key}"), Markup.Html("strong", null, piece.Key),
+            piece.Piece is LeftoverPiece ? "leftover" : piece.Name,
+            piece.Cut,
+            piece.Piece is LeftoverPiece ? "log it, back to the rack" : piece.Finished ?? "",
+        }));
+}

@@ -1,0 +1,27 @@
+using System.Xml.Linq;
+using Offcuts.Domain;
+
+namespace Offcuts.Pictures.Sheets;
+
+/// <summary>Which boards to fetch from the rack before the first cut.</summary>
+internal static class RackSection
+{
+    public static XElement? Of(PlanDocument document)
+    {
+        var boards = document.Plan.Boards.Where(board => board.BoardId is not null).OrderBy(board => board.Number).ToList();
+        return boards.Count == 0 ? null : Markup.Html(
+            "section", null, Markup.Html("h2", null, "Fetch from the rack"),
+            Table.Of(["", "Board", "Wood", "Size", "Lies", "Note"], boards.Select(board => Row(document, board))));
+    }
+
+    private static object?[] Row(PlanDocument document, BoardCut board)
+    {
+        var stock = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId);
+        return
+        [
+            Table.Tick($"fetched {board.BoardId}"), Markup.Html("strong", null, Words.Name(board, document.Problem)),
+            Words.Wood(board.Species, board.Kind, board.Surface), SizeText.Format(board.Size, document.Unit),
+            stock?.Place ?? "", string.Join("; ", new[] { stock?.Note, stock?.Source is { } source ? $"from {source}" : null }.OfType<string>()),
+        ];
+    }
+}

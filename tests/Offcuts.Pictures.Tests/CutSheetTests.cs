@@ -1,0 +1,138 @@
+using System.Xml;
+using System.Xml.Linq;
+using CsCheck;
+using Offcuts.Domain;
+using Xunit;
+
+namespace Offcuts.Pictures.Tests;
+
+public class CutSheetTests
+{
+    [Fact]
+    public void It_says_what_to_buy_what_is_missing_and_what_to_mind()
+    {
+        var text = Page(Sample.Document()).Value;
+        Assert.Contains("Incomplete: 2 pieces are missing", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Proved", text, StringComparison.Ordinal);
+        Assert.Contains("5.00 USD (6.7 % of the wood's cost)", text, StringComparison.Ordinal);
+        Assert.Contains("2 of Door <x> cannot be made", text, StringComparison.Ordinal);
+        Assert.Contains("Yard & Sons: 75.00 USD", text, StringComparison.Ordinal);
+        Assert.Contains("4/4 black walnut, rough, clear show face, at least 9 x 96 in", text, StringComparison.Ordinal);
+        // 1 x 9 x 96 in is 864 cubic inches: 6 board feet of 144.
+        Assert.Contains("6.0 board feet in all at 12.50 USD a board foot", text, StringComparison.Ordinal);
+        Assert.Contains("Nuts & Bolts: 1.00 USD", text, StringComparison.Ordinal);
+        Assert.Contains("Any supplier: 9.00 USD", text, StringComparison.Ordinal);
+        Assert.Contains("metal detector", text, StringComparison.Ordinal);
+        Assert.Contains("machine's manual", text, StringComparison.Ordinal);
+        Assert.Contains("licensed practice", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(PlanStatus.Proved, true)]
+    [InlineData(PlanStatus.Feasible, false)]
+    [InlineData(PlanStatus.Incomplete, false)]
+    public void It_says_proved_only_of_what_is(PlanStatus status, bool proved)
+    {
+        var sample = Sample.Document();
+        var html = CutSheet.Html(sample with { Plan = sample.Plan with { Status = status } });
+        Assert.Equal(proved, html.Contains("proved", StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Fact]
+    public void Every_piece_has_a_row_with_its_sizes_and_a_box_to_tick() => RandomLayout.Documents.Sample(
+        document =>
+        {
+            var board = document.Plan.Boards[0];
+            var rows = Page(document).Descendants("tr").Select(row => row.Elements("td").Select(cell => cell.Value).ToList()).ToList();
+            Assert.All(KeyedPiece.Of(document, board).Where(piece => piece.Piece is not WastePiece), piece =>
+                Assert.Single(rows, row => row.Count == 5 && row[1] == piece.Key && row[3] == piece.Cut));
+            Assert.Equal(board.Cuts.Count, rows.Count(row => row.Count == 5 && int.TryParse(row[1], out _)));
+        }, iter: 100);
+
+    [Fact]
+    public void Fence_and_stop_are_set_to_the_piece_that_is_wanted()
+    {
+        var rows = Page(Sample.Document()).Descendants("section").First(section => section.Attribute("class")?.Value == "board")
+            .Descendants("tr").Select(row => string.Join("; ", row.Elements("td").Skip(1).Select(cell => cell.Value))).ToList();
+        Assert.StartsWith("1; rip, fence 2 1/4\"; lower edge;", rows[1], StringComparison.Ordinal);
+        Assert.StartsWith("2; crosscut, stop 30 1/2\"; left end;", rows[2], StringComparison.Ordinal);
+        Assert.StartsWith("3; crosscut, stop 30 1/2\" (still set); left end;", rows[3], StringComparison.Ordinal);
+        Assert.Contains("49 3/8", string.Join("\n", rows), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Waste_on_the_near_side_is_not_what_the_fence_is_set_to()
+    {
+        // Board 2, cut 5: 2 5/8 in of waste below, the strip of 6 1/4 in above.
+        var document = Sample.Document();
+        var board = document.Plan.Boards[1];
+        var pieces = KeyedPiece.Of(document, board);
+        var last = SawStep.Of(board)[^1];
+        Assert.True(last.MeasuresHigh(pieces));
+        Assert.Equal(Sample.In(6, 1, 4), last.Setting(pieces));
+    }
+
+    [Fact]
+    public void Glue_ups_list_their_strips_in_order_with_the_width_each_counts_for()
+    {
+        var rows = Page(Sample.Document()).Descendants("div").Where(div => div.Attribute("class")?.Value == "sub-panel")
+            .SelectMany(div => div.Descendants("tr").Skip(1)).Select(row => string.Join("; ", row.Elements("td").Skip(1).Select(cell => cell.Value))).ToList();
+        Assert.Equal(4, rows.Count);
+        Assert.StartsWith("1; 1 (K7M); ", rows[2], StringComparison.Ordinal);
+        Assert.EndsWith("; 2\"", rows[2], StringComparison.Ordinal);
+        Assert.EndsWith("; 6\"", rows[3], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Any_name_at_all_is_safe() => Gen.String[Gen.Char, 0, 200].Sample(
+        name =>
+        {
+            var document = Sample.Document(legName: name);
+            Assert.DoesNotContain("<script", Page(document).ToString(), StringComparison.OrdinalIgnoreCase);
+            XElement.Parse(Diagram.Svg(document, 1));
+        }, iter: 200);
+
+    [Theory]
+    [InlineData("</style><script>alert(1)</script>")]
+    [InlineData("\" onload=\"alert(1)")]
+    [InlineData("椅子の脚 🪑 très très longue nommée au-delà de toute raison pour voir ce qui arrive quand le nom ne tient plus sur la planche")]
+    public void A_hostile_or_long_name_stays_text(string name)
+    {
+        var page = Page(Sample.Document(legName: name));
+        Assert.DoesNotContain(page.Descendants(), element => element.Name.LocalName == "script");
+        Assert.Empty(page.Descendants().Attributes("onload"));
+        Assert.Contains($"{name} #1", page.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void It_loads_nothing_and_runs_nothing()
+    {
+        var html = CutSheet.Html(Sample.Document()).Replace("http://www.w3.org/2000/svg", "", StringComparison.Ordinal);
+        foreach (var word in (string[])["http", "src=", "href=", "@import", "<script", "<link", "<iframe"])
+        {
+            Assert.DoesNotContain(word, html, StringComparison.OrdinalIgnoreCase);
+        }
+
+        var local = html.Split("url(").Skip(1);
+        Assert.All(local, rest => Assert.StartsWith("#", rest, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void On_paper_no_board_is_split_and_every_id_is_unique()
+    {
+        var page = Page(Sample.Document());
+        var css = page.Element("head")!.Element("style")!.Value;
+        Assert.Contains("@media print", css, StringComparison.Ordinal);
+        Assert.Contains(".board,.supplier,.sub-panel,.facts,.missing{break-inside:avoid}", css, StringComparison.Ordinal);
+        Assert.Equal(-1, css.IndexOfAny(['<', '>', '&']));
+        var ids = page.Descendants().Attributes("id").Select(id => id.Value).ToList();
+        Assert.Equal(ids.Count, ids.Distinct().Count());
+    }
+
+    private static XElement Page(PlanDocument document)
+    {
+        using var reader = XmlReader.Create(
+            new StringReader(CutSheet.Html(document)), new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore });
+        return XElement.Load(reader);
+    }
+}
