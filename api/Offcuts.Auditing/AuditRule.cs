@@ -1,82 +1,86 @@
 namespace Offcuts.Auditing;
 
-/// <summary>The rules that every plan keeps; numbers refer to the cutting rules in the contributor's guide.</summary>
+/// <summary>The rules that every plan keeps; the numbers are those of the cutting rules in DEVELOPERS.md.</summary>
 public enum AuditRule
 {
-    /// <summary>Every piece and every kerf lies on its board (5).</summary>
-    OnBoard,
-
-    /// <summary>No two pieces overlap (5).</summary>
-    Overlap,
-
-    /// <summary>Two pieces side by side have a kerf between them (5).</summary>
-    Kerf,
-
-    /// <summary>The listed cuts, made in order, each go right through the piece that they divide, and leave exactly the listed pieces (5, 7).</summary>
-    Guillotine,
-
-    /// <summary>No piece takes more changes of cutting direction than the shop allows: three with recutting, two without, and one more to trim; boards with defects need more (5).</summary>
-    Stages,
-
-    /// <summary>A board is the one that it is said to be: it is in stock and free, or on offer in that size (8).</summary>
-    BoardIdentity,
-
-    /// <summary>No board is used more often than it is there, no offer more often than it is available (8).</summary>
-    OverUse,
+    /// <summary>Nothing is null or out of range. If this is broken, no other rule is looked at.</summary>
+    WellFormed,
 
     /// <summary>Boards are numbered from 1 in order.</summary>
     Numbering,
 
-    /// <summary>A part's piece is of an accepted species and good enough (1).</summary>
-    Species,
+    /// <summary>Each board is a free one in stock or a size of an offer, with the size, kind, species, surface and defects that this has.</summary>
+    BoardIdentity,
 
-    /// <summary>A piece looks at least as good as asked (1).</summary>
-    Appearance,
+    /// <summary>Rule 8: no board is used more often than its quantity, no offer more often than it is available; copies have their own numbers.</summary>
+    Supply,
 
-    /// <summary>A board's thickness suits the part's (1).</summary>
-    Thickness,
+    /// <summary>Every piece and every saw cut lies on its board.</summary>
+    OnBoard,
 
-    /// <summary>A blank is no wider than the machines take (1).</summary>
-    MachineWidth,
+    /// <summary>No two pieces or saw cuts of a board overlap.</summary>
+    Overlap,
 
-    /// <summary>A blank has the part's size with its allowances, and is turned only if its grain is free (2).</summary>
+    /// <summary>Rule 7: pieces and kerfs cover the board exactly.</summary>
+    Coverage,
+
+    /// <summary>Rule 5: the cuts, made in order, go right through the piece that each divides, are a kerf wide, and leave the pieces listed.</summary>
+    SawCuts,
+
+    /// <summary>Rule 5: blanks are separated by at most three turns of cutting direction (two without <c>Recut</c>), then trimmed.</summary>
+    Stages,
+
+    /// <summary>Rule 2: a blank is the finished part and its allowances, turned only if the grain is free.</summary>
     BlankSize,
 
-    /// <summary>Strips keep their limits, count for what jointing leaves, and add up to their sub-panel (3).</summary>
-    Strips,
+    /// <summary>Rule 1: the board is thick enough to mill, or exactly as thick where it is not milled; a panel is of solid wood (rule 3).</summary>
+    Thickness,
 
-    /// <summary>The glue-up lists name exactly the strips that are cut (3).</summary>
-    GlueUp,
+    /// <summary>Rule 1: the blank is no wider than the machines that it must pass.</summary>
+    MachineWidth,
 
-    /// <summary>All panels of one name, and all of a group that asks for it, are of one species (3, 4).</summary>
-    OneSpecies,
+    /// <summary>Rule 1: the part accepts the board's species.</summary>
+    Species,
 
-    /// <summary>No part, strip or kept leftover lies over a defect (6).</summary>
-    Defect,
+    /// <summary>Rule 1: the board looks at least as good as the part asks for.</summary>
+    Appearance,
 
-    /// <summary>Leftovers are large enough to keep, and nothing that is gets called waste (7).</summary>
-    Leftover,
+    /// <summary>Rule 6: no blank, strip or kept leftover lies over a defect.</summary>
+    Defects,
 
-    /// <summary>Made and missing add up to what is asked, each copy once (9).</summary>
+    /// <summary>Rule 3: a strip is as long as the panel and its allowance, within the strip limits, and counted for its sawn width less the allowance.</summary>
+    StripSize,
+
+    /// <summary>Rule 3: a panel has the right number of sub-panels, and the strips of each add up to the width needed.</summary>
+    SubPanels,
+
+    /// <summary>Rule 3: the glue-up lists and the strips on the boards are the same, one to one.</summary>
+    GlueUps,
+
+    /// <summary>Rule 3: all panels of one name are of one species.</summary>
+    PanelSpecies,
+
+    /// <summary>Rule 4: a finish group that asks for one species gets one.</summary>
+    FinishGroup,
+
+    /// <summary>Rule 9: every part and panel is made as often as asked, less what is missing, each copy once.</summary>
     Demand,
 
-    /// <summary>What is missing is missing for the reason given (9).</summary>
-    Missing,
+    /// <summary>A reason given for a missing part holds for every board and every offer.</summary>
+    MissingReason,
 
-    /// <summary>Purchases are the boards that are bought (10).</summary>
+    /// <summary>Rule 7: what is kept is of the keep size, and nothing of the keep size is thrown away.</summary>
+    Leftovers,
+
+    /// <summary>The purchases are exactly the bought boards at the offers' prices.</summary>
     Purchases,
 
-    /// <summary>Money and worth add up (10).</summary>
+    /// <summary>Rule 10: costs and worths add up.</summary>
     Totals,
 
-    /// <summary>The bound is not above the cost, and the status says what is known (10).</summary>
-    Proof,
+    /// <summary>Rule 10: the bound is neither negative nor above the cost.</summary>
+    Bound,
 
-    /// <summary>A size or sum is beyond all reason.</summary>
-    Arithmetic,
+    /// <summary>Rule 10: proved exactly if nothing is missing and the bound equals the cost; incomplete exactly if something is missing.</summary>
+    Status,
 }
-
-/// <summary>One thing that is wrong with a plan.</summary>
-/// <param name="Rule">The rule that is broken.</param>
-/// <param name="Detail">Where and by how much.</param>
-public sealed record AuditFinding(AuditRule Rule, string Detail);

@@ -1,0 +1,45 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Auditing.Members;
+
+/// <summary>Rule 9: what is made and what is missing add up to what the design asks for, and no copy is made twice.</summary>
+internal static class Demand
+{
+    public static void Check(AuditScope scope)
+    {
+        var blanks = scope.Plan.Boards.SelectMany(board => board.Pieces.OfType<PartPiece>()).ToLookup(piece => piece.Part, piece => piece.Copy);
+        var panels = scope.Plan.GlueUps.ToLookup(glueUp => glueUp.Panel, glueUp => glueUp.Copy);
+        foreach (var part in scope.Problem.Design.Parts)
+        {
+            Check(scope, part.Name, part.Quantity, [.. blanks[part.Name]]);
+        }
+
+        foreach (var panel in scope.Problem.Design.Panels)
+        {
+            Check(scope, panel.Name, panel.Quantity, [.. panels[panel.Name]]);
+        }
+
+        foreach (var missing in scope.Plan.Missing)
+        {
+            scope.Findings.Require(
+                scope.Parts.ContainsKey(missing.Name) || scope.Panels.ContainsKey(missing.Name),
+                AuditRule.Demand, $"{missing.Name} is listed as missing, but the design does not ask for it.");
+            scope.Findings.Require(missing.Quantity > 0, AuditRule.Demand, $"{missing.Quantity} of {missing.Name} are listed as missing.");
+        }
+
+        foreach (var twice in scope.Plan.Missing.GroupBy(missing => missing.Name).Where(group => group.Count() > 1))
+        {
+            scope.Findings.Add(AuditRule.Demand, $"{twice.Key} is listed as missing more than once.");
+        }
+    }
+
+    private static void Check(AuditScope scope, string name, int asked, List<int> copies)
+    {
+        var missing = scope.Plan.Missing.Where(part => part.Name == name).Sum(part => (long)part.Quantity);
+        scope.Findings.Require(
+            copies.Count + missing == asked, AuditRule.Demand, $"{asked} of {name} are asked for; {copies.Count} are made and {missing} missing.");
+        scope.Findings.Require(
+            copies.Distinct().Count() == copies.Count && copies.All(copy => copy >= 1 && copy <= asked),
+            AuditRule.Demand, $"The copies of {name} are numbered {string.Join(", ", copies)}.");
+    }
+}

@@ -1,0 +1,87 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Auditing.Members;
+
+/// <summary>
+/// The reason for which a part or panel is missing must hold for every board and offer: none comes further than the reason says, and for
+/// "too few" some would do but no offer without limit. Where one species is asked for throughout, it must hold for the species of the rest
+/// of the group; if there is no rest, for one that the part accepts. Boards with defects are left out: how much of them a planner uses is its own choice.
+/// </summary>
+internal static class MissingReasons
+{
+    public static void Check(AuditScope scope)
+    {
+        foreach (var missing in scope.Plan.Missing)
+        {
+            if (scope.Parts.TryGetValue(missing.Name, out var part))
+            {
+                Check(scope, missing, Alternatives(scope, part.Species, part.Group, isPanel: false), (source, species) => OfPart(scope.Problem.Shop, part, species, source));
+            }
+            else if (scope.Panels.TryGetValue(missing.Name, out var panel))
+            {
+                Check(scope, missing, Alternatives(scope, panel.Species, panel.Group, isPanel: true), (source, species) => OfPanel(scope.Problem.Shop, panel, species, source));
+            }
+
+            scope.Findings.Require(
+                missing.Closest is not { } id || scope.Stock.ContainsKey(id) || scope.Offers.ContainsKey(id),
+                AuditRule.MissingReason, $"{missing.Name}: there is no board and no offer {missing.Closest}.");
+        }
+    }
+
+    private static void Check(
+        AuditScope scope, MissingPart missing, List<IReadOnlyList<string>> alternatives, Func<Source, IReadOnlyList<string>, MissingReason> reasonOf)
+    {
+        var sources = Source.Of(scope.Problem).ToList();
+        scope.Findings.Require(
+            alternatives.Exists(species => Holds(missing.Reason, sources, source => reasonOf(source, species))),
+            AuditRule.MissingReason, $"{missing.Name} is said to be missing because of {missing.Reason}, which is not so.");
+    }
+
+    private static bool Holds(MissingReason reason, List<Source> sources, Func<Source, MissingReason> reasonOf)
+    {
+        var ways = sources.Where(source => source.IsClear).Select(source => (source.IsUnlimited, Reason: reasonOf(source))).ToList();
+        return reason == MissingReason.TooFew
+            ? !ways.Exists(way => way is { Reason: MissingReason.TooFew, IsUnlimited: true })
+                && (ways.Exists(way => way.Reason == MissingReason.TooFew) || sources.Exists(source => !source.IsClear))
+            : !ways.Exists(way => Rank(way.Reason) > Rank(reason));
+    }
+
+    /// <summary>The sets of species that may have been tried.</summary>
+    private static List<IReadOnlyList<string>> Alternatives(AuditScope scope, IReadOnlyList<string> accepted, string? group, bool isPanel)
+    {
+        var oneSpecies = group is not null && scope.Problem.Design.Groups.Any(known => known.Name == group && known.OneSpecies);
+        var made = oneSpecies ? OneSpecies.SpeciesOfGroup(scope, group!) : [];
+        return made.Count > 0 ? [made]
+            : oneSpecies || isPanel ? [accepted, .. accepted.Select(species => new[] { species })]
+            : [accepted];
+    }
+
+    // A piece that is too long one way and too wide the other may be called either.
+    private static int Rank(MissingReason reason) => reason == MissingReason.TooNarrow ? (int)MissingReason.TooShort : (int)reason;
+
+    private static MissingReason OfPart(Shop shop, Part part, IReadOnlyList<string> species, Source source)
+    {
+        var allowances = Milling.Allowances(shop, source.Kind, source.Surface);
+        var along = part.Finished.Length + allowances.Length;
+        var across = part.Finished.Width + allowances.Width;
+        var upright = source.Refuses(shop, species, part.Appearance, part.Finished.Thickness, along, across, across);
+        return part.Grain == Grain.Free && upright is MissingReason.TooShort or MissingReason.TooNarrow
+            ? source.Refuses(shop, species, part.Appearance, part.Finished.Thickness, across, along, across)
+            : upright;
+    }
+
+    private static MissingReason OfPanel(Shop shop, Panel panel, IReadOnlyList<string> species, Source source)
+    {
+        if (source.Kind == BoardKind.Sheet)
+        {
+            return MissingReason.NoSuchSpecies;
+        }
+
+        var allowances = Milling.Allowances(shop, source.Kind, source.Surface);
+        var narrowest = (panel.NarrowestStrip ?? shop.NarrowestStrip) + allowances.Width;
+        return GlueUpLists.SubPanels(shop, panel) is null
+            ? MissingReason.TooWideForMachines
+            : source.Refuses(
+                shop, species, panel.Appearance, panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, narrowest);
+    }
+}

@@ -1,0 +1,25 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Auditing.Members;
+
+/// <summary>Rule 1: who may serve what. The machines' limits are on the blank's own width, turned or not.</summary>
+internal static class Serving
+{
+    public static void Check(
+        AuditScope scope, SourcedCut cut, string name, IReadOnlyList<string> species, Appearance appearance, Length thickness, Length blankWidth)
+    {
+        var board = cut.Board;
+        var shop = scope.Problem.Shop;
+        scope.Findings.Require(
+            species.Contains(board.Species), AuditRule.Species, $"Board {board.Number}: {name} does not accept {board.Species}.");
+        scope.Findings.Require(
+            cut.Appearance is not { } looks || looks <= appearance,
+            AuditRule.Appearance, $"Board {board.Number}: {name} asks for {appearance}, the board is {cut.Appearance}.");
+        scope.Findings.Require(
+            Milling.SuitsThickness(shop, board.Kind, board.Surface, board.Size.Thickness, thickness),
+            AuditRule.Thickness, $"Board {board.Number}: {name} of {thickness} cannot be milled from {board.Surface} {board.Kind} {board.Size.Thickness} thick.");
+        scope.Findings.Require(
+            Milling.WidestBlank(shop, board.Kind, board.Surface, board.Size.Thickness, thickness) is not { } widest || blankWidth <= widest,
+            AuditRule.MachineWidth, $"Board {board.Number}: the blank of {name}, {blankWidth} wide, is too wide for the machines.");
+    }
+}

@@ -1,0 +1,36 @@
+using Offcuts.Domain;
+
+namespace Offcuts.Auditing.Members;
+
+/// <summary>
+/// Rule 3, the single strip: of solid wood, as long as the panel and the length allowance, its net width within the limits and exactly the
+/// sawn width less the width allowance; machines take the sawn width.
+/// </summary>
+internal static class Strips
+{
+    public static void Check(AuditScope scope, SourcedCut cut, StripPiece piece)
+    {
+        if (!scope.Panels.TryGetValue(piece.Panel, out var panel))
+        {
+            scope.Findings.Add(AuditRule.Demand, $"Board {cut.Board.Number}: the design has no panel {piece.Panel}.");
+            return;
+        }
+
+        var shop = scope.Problem.Shop;
+        var allowances = Milling.Allowances(shop, cut.Board.Kind, cut.Board.Surface);
+        var length = panel.Finished.Length + allowances.Length;
+        var narrowest = panel.NarrowestStrip ?? shop.NarrowestStrip;
+        var widest = panel.WidestStrip ?? shop.WidestStrip;
+        scope.Findings.Require(
+            cut.Board.Kind == BoardKind.Solid, AuditRule.Thickness, $"Board {cut.Board.Number}: panel {panel.Name} is glued from solid wood, not from a sheet.");
+        scope.Findings.Require(
+            piece.At.Length == length, AuditRule.StripSize, $"Board {cut.Board.Number}: a strip of {panel.Name} must be {length} long, it is {piece.At.Length}.");
+        scope.Findings.Require(
+            piece.At.Width == piece.NetWidth + allowances.Width,
+            AuditRule.StripSize, $"Board {cut.Board.Number}: a strip of {panel.Name} sawn {piece.At.Width} wide cannot count for {piece.NetWidth}.");
+        scope.Findings.Require(
+            piece.NetWidth >= narrowest && piece.NetWidth <= widest,
+            AuditRule.StripSize, $"Board {cut.Board.Number}: a strip of {panel.Name} counts for {piece.NetWidth}, the limits are {narrowest} and {widest}.");
+        Serving.Check(scope, cut, panel.Name, panel.Species, panel.Appearance, panel.Finished.Thickness, piece.At.Width);
+    }
+}

@@ -1,0 +1,20 @@
+namespace Offcuts.Testing;
+
+/// <summary>How large a random shop is.</summary>
+public enum ShopScale
+{
+    /// <summary>1 to 4 boards, 1 to 3 part types, at most one panel.</summary>
+    Tiny,
+
+    /// <summary>40 boards, 12 part types.</summary>
+    Workshop,
+
+    /// <summary>300 boards, 40 part types, 2 panels.</summary>
+    Large,
+}
+
+/// <summary>How a random shop is made.</summary>
+/// <param name="Scale">How large it is.</param>
+/// <param name="MustBuy">Whether its own boards cannot suffice, and offers without limit can.</param>
+/// <param name="Metric">Millimetres instead of inches.</param>
+public sealed record ShopKind(ShopScale Scale, bool MustBuy = false, bool Metric = false);
