@@ -17,6 +17,9 @@ public sealed record HostSettings
     /// <summary>Whether addresses that other machines can reach are allowed. There are no access tokens yet.</summary>
     public bool AllowNonLoopback { get; init; }
 
+    /// <summary>Whether to serve the OpenAPI document and the page to browse it; a client that hosts the service for itself needs neither.</summary>
+    public bool ServeReference { get; init; }
+
     /// <summary>How many plans may wait or be made at once; a further one is refused.</summary>
     public int PlanQueueLength { get; init; } = 16;
 

@@ -7,6 +7,7 @@ using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
 using Offcuts.Host.Offers;
 using Offcuts.Host.Plans;
+using Offcuts.Host.Reference;
 using Offcuts.Host.Shops;
 using Offcuts.Host.SpeciesLists;
 using Offcuts.Storage;
@@ -45,6 +46,10 @@ public static class OffcutsHost
         builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.TypeInfoResolverChain.Insert(0, WireJson.Default));
         builder.Services.AddSingleton(settings);
         AddServices(builder.Services, Database.Open(settings.DatabasePath));
+        if (settings.ServeReference)
+        {
+            builder.Services.AddReference();
+        }
 
         var app = builder.Build();
         app.UseProblems();
@@ -63,6 +68,11 @@ public static class OffcutsHost
         app.MapOffers();
         app.MapPlans();
         app.MapPictures();
+        if (settings.ServeReference)
+        {
+            app.MapReference();
+        }
+
         return app;
     }
 

@@ -7,6 +7,7 @@ try
     var settings = new HostSettings
     {
         DatabasePath = Environment.GetEnvironmentVariable("OFFCUTS_DATABASE") ?? Path.Combine(data, "offcuts", "offcuts.db"),
+        ServeReference = true,
         AllowNonLoopback = Environment.GetEnvironmentVariable("OFFCUTS_ALLOW_NON_LOOPBACK") == "1",
     };
     if (Environment.GetEnvironmentVariable("OFFCUTS_URLS") is { Length: > 0 } urls)

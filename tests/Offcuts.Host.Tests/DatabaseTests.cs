@@ -96,7 +96,7 @@ public sealed class DatabaseTests : IDisposable
     // The scripts and the journal table are those that DbUp wrote with that version.
     private static void ApplyAsTheirProgramDid(SqliteConnection connection, int version)
     {
-        connection.Execute("CREATE TABLE SchemaVersions (SchemaVersionID INTEGER CONSTRAINT 'PK_SchemaVersions_SchemaVersionID' PRIMARY KEY AUTOINCREMENT NOT NULL, ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL)");
+        connection.Execute("CREATE TABLE [SchemaVersions] (SchemaVersionID INTEGER CONSTRAINT [PK_SchemaVersions_Id] PRIMARY KEY AUTOINCREMENT NOT NULL, ScriptName TEXT NOT NULL, Applied DATETIME NOT NULL)");
         var assembly = typeof(Database).Assembly;
         foreach (var name in assembly.GetManifestResourceNames().Where(name => name.EndsWith(".sql", StringComparison.Ordinal)).Order(StringComparer.Ordinal).Take(version))
         {

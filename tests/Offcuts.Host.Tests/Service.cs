@@ -17,6 +17,8 @@ public sealed class Service : IAsyncLifetime
 
     public HttpClient Client { get; private set; } = new();
 
+    public IServiceProvider Services => app!.Services;
+
     public string DatabasePath => Path.Combine(folder.FullName, "data", "offcuts.db");
 
     public async Task InitializeAsync()

@@ -1,0 +1,51 @@
+namespace Offcuts.Host.Reference;
+
+/// <summary>Bodies that work as they are; a test sends each of them.</summary>
+internal static class Examples
+{
+    public const string Board = """{"species":"black-walnut","thicknessMm":25.4,"widthMm":152.4,"lengthMm":914.4,"place":"rack A","source":"writing desk"}""";
+
+    public const string BoardList = """
+        unit: in
+        boards:
+          - {species: walnut, size: 4/4 x 6 3/4 x 74, place: rack A}
+        """;
+
+    public const string Shop = """{"unit":"inch","currency":"USD","kerfMm":3.175,"planerWidthMm":330.2}""";
+
+    public const string Species = """{"id":"osage-orange","name":"osage orange","aliases":["hedge"],"classes":["hardwood"]}""";
+
+    public const string Design = """
+        {"name":"Wall shelf","parts":[{"name":"shelf","quantity":2,"thicknessMm":19.05,"widthMm":100,"lengthMm":600,"species":["white-ash","black-walnut"]}],
+         "items":[{"name":"hook","quantity":4,"unitPrice":1.25}]}
+        """;
+
+    public const string DesignDocument = """
+        name: Wall shelf
+        unit: in
+        parts:
+          - name: shelf
+            quantity: 2
+            size: 3/4 x 4 x 24
+            species: [ash, walnut]
+        """;
+
+    public const string PriceList = """
+        {"supplier":"Riverbend","offers":[{"species":"white-ash","thicknessMm":25.4,
+         "byVolume":{"widthsMm":[127,152.4],"lengthsMm":[1828.8,2438.4],"price":6.2,"unit":"board-foot"}}]}
+        """;
+
+    public const string PriceListDocument = """
+        supplier: Riverbend
+        unit: in
+        offers:
+          - species: ash
+            thickness: 4/4
+            random: {widths: [5, 6], lengths: [6ft, 8ft], price per board foot: 6.20}
+        """;
+
+    public const string Plan = """
+        {"budgetMs":2000,"inline":{"stock":[{"id":"K7M","species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":1400}],"offers":[],"shop":{},
+         "design":{"name":"Rail","parts":[{"name":"rail","quantity":2,"thicknessMm":19.05,"widthMm":60,"lengthMm":600,"species":["white-ash"]}]}}}
+        """;
+}

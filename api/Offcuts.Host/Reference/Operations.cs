@@ -1,0 +1,91 @@
+using Offcuts.Contracts;
+
+namespace Offcuts.Host.Reference;
+
+/// <summary>All operations of the Web API, in the order of the reference page.</summary>
+internal static class Operations
+{
+    private static readonly (string, string)[] Paging =
+        [("limit", "Entries on a page, 1 to 500; 100 if left out."), ("cursor", "The next of the page before.")];
+
+    public static IReadOnlyList<Operation> All { get; } =
+    [
+        new("GET", "/health", "getHealth", "Whether the service answers."),
+        new("GET", "/problems/{slug}", "getProblemPage", "What a kind of problem means and how to mend it."),
+
+        new("GET", "/v1/boards", "listBoards", "One page of boards, oldest first.")
+        {
+            Query =
+            [
+                ("species", "Species id."), ("minThicknessMm", "Least thickness in millimetres."), ("maxThicknessMm", "Greatest thickness in millimetres."),
+                ("minLengthMm", "Least length in millimetres."), ("minWidthMm", "Least width in millimetres."),
+                ("status", "free, reserved, used or gone."), ("kind", "solid or sheet."), ("place", "Where it lies, exactly as entered."), .. Paging,
+            ],
+        },
+        new("POST", "/v1/boards", "createBoard", "Logs a board.") { Body = typeof(BoardEntry), Example = Examples.Board },
+        new("GET", "/v1/boards/{id}", "getBoard", "One board."),
+        new("PUT", "/v1/boards/{id}", "replaceBoard", "Replaces what is known of a board.") { Body = typeof(BoardEntry), Example = Examples.Board },
+        new("DELETE", "/v1/boards/{id}", "deleteBoard", "Forgets a board."),
+        new("POST", "/v1/board-imports", "importBoards", "Logs many boards, all or none.")
+        {
+            Body = typeof(BoardImport),
+            Example = $$"""{"items":[{{Examples.Board}}]}""",
+            Document = Examples.BoardList,
+        },
+
+        new("GET", "/v1/shop", "getShop", "The shop: unit, currency, kerf, allowances, machines."),
+        new("PUT", "/v1/shop", "replaceShop", "Replaces the shop; what is left out takes its default.") { Body = typeof(ShopEntry), Example = Examples.Shop },
+        new("GET", "/v1/species", "listSpecies", "All species, the reference list and the shop's own."),
+        new("POST", "/v1/species", "createSpecies", "Adds a species of the shop's own.") { Body = typeof(SpeciesEntry), Example = Examples.Species },
+
+        new("GET", "/v1/designs", "listDesigns", "The current version of each design.") { Query = Paging },
+        new("POST", "/v1/designs", "storeDesign", "Stores a design; the same content again is the same version (200 instead of 201).")
+        {
+            Body = typeof(DesignEntry),
+            Example = Examples.Design,
+            Document = Examples.DesignDocument,
+        },
+        new("GET", "/v1/designs/{reference}", "getDesign", "A design by its reference (the current version) or a version id."),
+        new("DELETE", "/v1/designs/{reference}", "deleteDesign", "Forgets a design with all its versions; plans keep theirs."),
+        new("GET", "/v1/designs/{reference}/versions", "listDesignVersions", "All versions of a design, newest first."),
+
+        new("GET", "/v1/price-lists", "listPriceLists", "All price lists."),
+        new("POST", "/v1/price-lists", "storePriceList", "Replaces all offers of the supplier that the list names.")
+        {
+            Body = typeof(PriceListEntry),
+            Example = Examples.PriceList,
+            Document = Examples.PriceListDocument,
+        },
+        new("GET", "/v1/price-lists/{supplier}", "getPriceList", "A supplier's price list."),
+        new("PUT", "/v1/price-lists/{supplier}", "replacePriceList", "Replaces all offers of a supplier.")
+        {
+            Body = typeof(PriceListEntry),
+            Example = Examples.PriceList,
+            Document = Examples.PriceListDocument,
+        },
+        new("DELETE", "/v1/price-lists/{supplier}", "deletePriceList", "Forgets a supplier's offers."),
+        new("GET", "/v1/offers", "listOffers", "One page of offers.")
+        {
+            Query =
+            [
+                ("supplier", "Supplier as paths name it."), ("species", "Species id."), ("kind", "solid or sheet."),
+                ("minThicknessMm", "Least thickness in millimetres."), ("maxThicknessMm", "Greatest thickness in millimetres."), .. Paging,
+            ],
+        },
+
+        new("POST", "/v1/plans", "createPlan", "Asks for a plan. Send Prefer: wait=N to wait up to N seconds for it; else ask again at the Location.")
+        {
+            Body = typeof(PlanRequest),
+            Example = Examples.Plan,
+        },
+        new("GET", "/v1/plans", "listPlans", "One page of planning runs, newest first.")
+        {
+            Query = [("state", "queued, planning, done, cancelled, failed or interrupted."), ("design", "Reference of a stored design."), .. Paging],
+        },
+        new("GET", "/v1/plans/{id}", "getPlan", "One planning run: its state, its progress and its plan."),
+        new("POST", "/v1/plans/{id}/cancellation", "cancelPlan", "Ends a run early; the best plan so far is kept."),
+        new("GET", "/v1/plans/{id}/problem", "getPlanProblem", "All that the plan was made from; may be sent back as the inline of a new request."),
+        new("GET", "/v1/plans/{id}/cut-sheet", "getCutSheet", "The printable cut sheet, one self-contained HTML page."),
+        new("GET", "/v1/plans/{id}/diagrams/{number}", "getDiagram", "The cutting diagram of one board of the plan, SVG."),
+    ];
+}
