@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using Offcuts.Cli.Commands.Boards;
+using Offcuts.Cli.Commands.Demo;
 using Offcuts.Cli.Commands.Designs;
 using Offcuts.Cli.Commands.Offers;
 using Offcuts.Cli.Commands.Plans;
@@ -30,7 +31,7 @@ internal static class CommandLine
         Verb[] verbs =
         [
             BoardsCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
-            ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
+            ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
             CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];
         foreach (var verb in verbs)

@@ -11,15 +11,17 @@ internal static class Documents
     /// <param name="run">The run.</param>
     /// <param name="path">A path, or <c>-</c> for standard input.</param>
     /// <exception cref="CliException">There is no such file.</exception>
-    public static async Task<StringContent> ReadAsync(Run run, string path)
-    {
-        var text = path == "-"
-            ? await run.Terminal.In.ReadToEndAsync(run.Cancellation)
-            : File.Exists(path)
-                ? await File.ReadAllTextAsync(path, run.Cancellation)
-                : throw CliException.Invalid($"There is no file '{path}'. Give a path, or - for standard input.");
-        return Of(text, path);
-    }
+    public static async Task<StringContent> ReadAsync(Run run, string path) => Of(await TextAsync(run, path), path);
+
+    /// <summary>What a document says.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="path">A path, or <c>-</c> for standard input.</param>
+    /// <exception cref="CliException">There is no such file.</exception>
+    public static async Task<string> TextAsync(Run run, string path) => path == "-"
+        ? await run.Terminal.In.ReadToEndAsync(run.Cancellation)
+        : File.Exists(path)
+            ? await File.ReadAllTextAsync(path, run.Cancellation)
+            : throw CliException.Invalid($"There is no file '{path}'. Give a path, or - for standard input.");
 
     /// <summary>A document with this text.</summary>
     /// <param name="text">What it says.</param>

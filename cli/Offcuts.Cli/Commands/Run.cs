@@ -12,6 +12,7 @@ internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals
 {
     private Connection? connection;
     private ShopRecord? shop;
+    private ConnectionChoice? store;
 
     /// <summary>Where to speak.</summary>
     public Terminal Terminal { get; } = terminal;
@@ -29,7 +30,10 @@ internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals
     public bool Json => Get(Globals.Json);
 
     /// <summary>Which server is used and why.</summary>
-    public ConnectionChoice Choice => ConnectionChoice.Make(Get(Globals.Server), Get(Globals.Data), Environment.GetEnvironmentVariable);
+    public ConnectionChoice Choice => store ?? ConnectionChoice.Make(Get(Globals.Server), Get(Globals.Data), Environment.GetEnvironmentVariable);
+
+    /// <summary>Uses a store whatever is configured; before the first connection.</summary>
+    public void UseStore(ConnectionChoice own) => store = own;
 
     /// <summary>The value of an option.</summary>
     public T? Get<T>(Option<T> option) => parsed.GetValue(option);

@@ -10,7 +10,7 @@ internal static class PricesCommand
 {
     private static readonly Argument<string> File = Documents.Argument("A supplier's price list");
     private static readonly Argument<string> Supplier = new("SUPPLIER") { Description = "The supplier, in lower-case words with hyphens" };
-    private static readonly Option<string> As = new("--supplier") { Description = "The supplier; the file's name if it is left out", HelpName = "NAME" };
+    private static readonly Option<string> As = new("--supplier") { Description = "The supplier in lower-case words with hyphens, if the list does not name it", HelpName = "NAME" };
     private static readonly Option<bool> Yes = new("--yes", "-y") { Description = "Do not ask" };
 
     public static Verb Create() => new Verb(
@@ -19,7 +19,7 @@ internal static class PricesCommand
             new Verb("list", "List the price lists", "offcuts prices list").Does(ListAsync),
             new Verb(
                 "load", "Load a price list in place of all that this supplier offered before",
-                "offcuts prices load riverside-lumber.yaml", "offcuts prices load - --supplier riverside-lumber")
+                "offcuts prices load riverside-lumber.yaml", "offcuts prices load prices.json --supplier riverside-lumber")
                 .With(File, As).Does(LoadAsync),
             new Verb("show", "Show a supplier's offers", "offcuts prices show riverside-lumber").With(Supplier).Does(ShowAsync),
             new Verb("remove", "Forget a supplier's offers", "offcuts prices remove riverside-lumber --yes").With(Supplier, Yes).Does(RemoveAsync));
@@ -52,11 +52,11 @@ internal static class PricesCommand
     private static async Task<int> LoadAsync(Run run)
     {
         var path = run.Get(File);
-        var supplier = run.Get(As) ?? (path == "-"
-            ? throw CliException.Usage("From standard input a price list needs --supplier NAME.")
-            : Path.GetFileNameWithoutExtension(path));
+        var text = await Documents.TextAsync(run, path);
+        var supplier = run.Get(As) ?? SupplierName.In(text)
+            ?? throw CliException.Invalid("The list names no supplier. Write 'supplier: NAME' at its head, or give --supplier NAME.");
         var api = await run.ConnectAsync();
-        using var document = await Documents.ReadAsync(run, path);
+        using var document = Documents.Of(text, path);
         var list = await api.ReplacePriceListAsync(supplier, document, run.Cancellation);
         if (run.Json)
         {

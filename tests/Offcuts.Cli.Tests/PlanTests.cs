@@ -1,0 +1,109 @@
+using System.Text.Json;
+using Offcuts.Cli.Commands.Plans;
+using Offcuts.Cli.Commands.Prices;
+
+namespace Offcuts.Cli.Tests;
+
+public sealed class PlanTests : IDisposable
+{
+    private const string Shelf = """
+        name: Small shelf
+        unit: in
+        parts:
+          - {name: Board, quantity: 2, size: 3/4 x 4 x 20, species: white-ash}
+        """;
+
+    private readonly Program offcuts = new();
+
+    public void Dispose() => offcuts.Dispose();
+
+    [Fact]
+    public async Task A_design_from_standard_input_is_planned_from_the_rack()
+    {
+        await offcuts.RunAsync("boards", "add", "3/4 x 5 x 48", "--species", "white-ash", "--surface", "surfaced", "--place", "rack 2");
+
+        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--sheet", "shelf.html"], Shelf, null);
+
+        Assert.True(plan.Code == 0, plan.Err);
+        Assert.Contains("Proved", plan.Out, StringComparison.Ordinal);
+        Assert.Contains("rack 2: white-ash, surfaced, 3/4 x 5 x 48 in", plan.Out, StringComparison.Ordinal);
+        Assert.Contains("Board 2", plan.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain('\r', plan.Out + plan.Err);
+        Assert.StartsWith("<!doctype html>", await File.ReadAllTextAsync(Path.Combine(offcuts.Folder, "shelf.html")), StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task Parts_that_cannot_be_had_end_with_3_and_say_why()
+    {
+        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--json"], Shelf, null);
+
+        Assert.Equal(3, plan.Code);
+        using var record = JsonDocument.Parse(plan.Out);
+        var missing = Assert.Single(record.RootElement.GetProperty("plan").GetProperty("missing").EnumerateArray());
+        Assert.Equal("Board", missing.GetProperty("name").GetString());
+        Assert.Equal("no-such-species", missing.GetProperty("code").GetString());
+    }
+
+    [Theory]
+    [InlineData("plan no-such-design", 1, "no-such-design")]
+    [InlineData("plan missing.yaml", 2, "missing.yaml")]
+    [InlineData("plan x --budget fast", 2, "5s, 500ms or 2m")]
+    public async Task What_cannot_be_planned_is_told(string line, int code, string says)
+    {
+        var outcome = await offcuts.RunAsync(line.Split(' '));
+
+        Assert.Equal(code, outcome.Code);
+        Assert.Empty(outcome.Out);
+        Assert.Contains(says, outcome.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_fault_in_a_design_names_its_line()
+    {
+        var outcome = await offcuts.RunAsync(["designs", "add", "-"], "name: Shelf\nunit: in\nparts:\n  - {name: Board, size: 3/4 x four x 20, species: white-ash}\n", null);
+
+        Assert.Equal(2, outcome.Code);
+        Assert.Contains("line 4", outcome.Err, StringComparison.Ordinal);
+        Assert.Contains("four", outcome.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_demo_plans_a_bench_in_a_store_of_its_own()
+    {
+        var demo = await offcuts.RunAsync("demo", "--keep", "shop");
+        var boards = await offcuts.RunAsync("boards", "list", "--data", "shop");
+        var again = await offcuts.RunAsync("demo", "--keep", "shop");
+
+        Assert.True(demo.Code == 0, demo.Err);
+        Assert.Contains("Hall bench", demo.Out, StringComparison.Ordinal);
+        Assert.Contains("Cut sheet: ", demo.Err, StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(offcuts.Folder, "shop", "hall-bench.html")));
+        Assert.True(boards.Out.Split('\n').Length > 30);
+        Assert.Equal(2, again.Code);
+        Assert.False(File.Exists(offcuts.Store));
+    }
+
+    [Theory]
+    [InlineData("5s", 5000)]
+    [InlineData("1.5s", 1500)]
+    [InlineData("250ms", 250)]
+    [InlineData("2m", 120000)]
+    public void A_budget_is_a_number_with_its_unit(string text, int milliseconds) =>
+        Assert.Equal(milliseconds, Duration.Milliseconds(text, "--budget"));
+
+    [Theory]
+    [InlineData("5")]
+    [InlineData("1,5s")]
+    [InlineData("-1s")]
+    [InlineData("0s")]
+    [InlineData("99999999m")]
+    public void Other_budgets_are_refused(string text) =>
+        Assert.Equal("invalid", Assert.Throws<CliException>(() => Duration.Milliseconds(text, "--budget")).Code);
+
+    [Theory]
+    [InlineData("# A yard\nsupplier: Hollow Creek Hardwoods\nunit: in", "hollow-creek-hardwoods")]
+    [InlineData("""{"supplier": "Corner Yard", "offers": []}""", "corner-yard")]
+    [InlineData("unit: in\noffers: []", null)]
+    public void A_price_list_names_its_supplier(string document, string? expected) =>
+        Assert.Equal(expected, SupplierName.In(document));
+}
