@@ -137,8 +137,8 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Defect> defects, bool
     /// <summary>A clear offcut is kept if it is large enough; from one with a defect the largest clear rectangle is, and so on with the rest.</summary>
     private void PutAway(Rect rect)
     {
-        var clear = ClearRectangle.Largest(rect, defects.Select(defect => defect.Area));
-        if (clear is null || !IsKept(clear.Value))
+        var clear = ClearRectangle.Largest(rect, defects.Select(defect => defect.Area), IsKept);
+        if (clear is null)
         {
             pieces.Add(new WastePiece(rect));
         }

@@ -7,14 +7,14 @@ internal static class ClearRectangle
 {
     /// <summary>
     /// The rectangle of the largest area inside <paramref name="region"/> that no defect touches; null if there is none. Its sides lie on the
-    /// region's or the defects' edges, so all candidates are tried.
+    /// region's or the defects' edges, so all candidates are tried. With <paramref name="accept"/>, only among those it accepts.
     /// </summary>
-    public static Rect? Largest(Rect region, IEnumerable<Rect> defects)
+    public static Rect? Largest(Rect region, IEnumerable<Rect> defects, Predicate<Rect>? accept = null)
     {
         var inside = defects.Where(region.Overlaps).ToList();
         if (inside.Count == 0)
         {
-            return region;
+            return accept is null || accept(region) ? region : null;
         }
 
         var xs = Edges(region.X, region.Right, inside.SelectMany(d => new[] { d.X, d.Right }));
@@ -29,7 +29,8 @@ internal static class ClearRectangle
                     for (var high = low + 1; high < ys.Count; high++)
                     {
                         var rect = new Rect(xs[left], ys[low], xs[right] - xs[left], ys[high] - ys[low]);
-                        if ((best is null || rect.Area > best.Value.Area) && !inside.Exists(rect.Overlaps))
+                        if ((best is null || rect.Area > best.Value.Area) && !inside.Exists(rect.Overlaps)
+                            && (accept is null || accept(rect)))
                         {
                             best = rect;
                         }

@@ -1,4 +1,5 @@
 using Offcuts.Domain;
+using Offcuts.Planning.Bounds;
 using Offcuts.Planning.Layout;
 using Offcuts.Planning.Modelling;
 
@@ -11,7 +12,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
     private readonly List<(ScenarioSearch Search, Scenario Scenario)> searches = [];
     private (ScenarioSearch Search, Scenario Scenario)? winner;
     private Solution? reported;
-    private long relaxedBound;
+    private double relaxedBound;
     private bool truncated;
     private TimeSpan firstPlan;
 
@@ -24,34 +25,53 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
             Open(scenario);
         }
 
+        StartAll();
+        truncated = choices.IsTruncated;
+        if (searches.Count > 1 && searches.TrueForAll(entry => entry.Scenario.Missing.Count == 0))
+        {
+            relaxedBound = BoundWithoutChoice(choices.Relaxed());
+        }
+
+        // The cheapest first: what it costs may rule the others out.
+        foreach (var (search, _) in searches.OrderBy(entry => entry.Search.Best?.Money ?? long.MaxValue).ToList())
+        {
+            if (!IsProved)
+            {
+                search.Relax();
+            }
+        }
+
+        foreach (var (search, _) in searches.OrderBy(entry => entry.Search.Bound).ThenBy(entry => entry.Search.Best?.Money ?? long.MaxValue).ToList())
+        {
+            if (!IsProved || winner?.Search == search)
+            {
+                search.Improve(limits.Seed, () => winner?.Search == search ? null : winner?.Search.Best?.Money);
+            }
+        }
+
+        PickWinner();
+        return Write(finished: !clock.IsOver && !clock.CutShort);
+    }
+
+    /// <summary>First plans for every choice of species; the first choice gets one whatever the clock says.</summary>
+    private void StartAll()
+    {
         for (var at = 0; at < searches.Count; at++)
         {
-            searches[at].Search.Start();
-            searches[at] = Reduce(searches[at]);
+            if (at == 0 || !clock.IsOver)
+            {
+                searches[at].Search.Start();
+                searches[at] = Reduce(searches[at]);
+                PickWinner();
+            }
         }
 
         var fewest = searches.Min(entry => MissingCount(entry.Scenario));
         searches.RemoveAll(entry => MissingCount(entry.Scenario) > fewest);
         PickWinner();
-        if (choices.IsTruncated && fewest == 0)
-        {
-            relaxedBound = BoundWithoutChoice(choices.Relaxed());
-        }
-
-        foreach (var (search, _) in searches)
-        {
-            search.Relax();
-        }
-
-        foreach (var (search, _) in searches.OrderBy(entry => entry.Search.Bound).ThenBy(entry => entry.Search.Best?.Money ?? 0).ToList())
-        {
-            search.Improve(limits.Seed, () => winner?.Search == search ? null : winner?.Search.Best?.Money);
-        }
-
-        truncated = choices.IsTruncated;
-        PickWinner();
-        return Write(finished: !clock.IsOver && !clock.CutShort);
     }
+
+    private bool IsProved => winner?.Search.Best is { } best && best.Money <= Bound();
 
     private (ScenarioSearch Search, Scenario Scenario) Open(Scenario scenario)
     {
@@ -113,11 +133,11 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
 
     private static int MissingCount(Scenario scenario) => scenario.Missing.Sum(part => part.Quantity);
 
-    private long BoundWithoutChoice(Scenario relaxed)
+    private double BoundWithoutChoice(Scenario relaxed)
     {
         var search = new ScenarioSearch(builder.Build(relaxed.Wanted), clock, _ => { });
         search.Relax();
-        return search.RoundedBound;
+        return search.Bound;
     }
 
     private void PickWinner()
@@ -150,8 +170,10 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
     /// <summary>No choice of species gives a plan for less than the least of their bounds.</summary>
     private long Bound()
     {
-        var least = searches.Min(entry => entry.Search.RoundedBound);
-        return truncated ? Math.Min(least, relaxedBound) : least;
+        var least = truncated ? 0 : searches.Min(entry => entry.Search.RoundedBound);
+        return winner?.Search.Best is { } best
+            ? Math.Max(least, AttainableTotals.RoundUp(relaxedBound, best.Money, problem.Offers.SelectMany(OfferSize.Of).Select(size => size.Price.MinorUnits)))
+            : least;
     }
 
     private Plan Write(bool finished)

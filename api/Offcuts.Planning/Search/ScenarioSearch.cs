@@ -51,11 +51,12 @@ internal sealed class ScenarioSearch
 
         var need = Need();
         ColumnGeneration.Run(Model, master, pricer, CostWeights.Blend, need, clock, 200, _ => true, Keep);
-        if (Best is { IsComplete: true, Money: 0 } || clock.IsOver)
+        if (Best is { IsComplete: true, Money: 0 })
         {
             return;
         }
 
+        // Even where time ran out before the program converged, its prices give a bound.
         TakeBound(master, need);
         if (!IsProved)
         {
