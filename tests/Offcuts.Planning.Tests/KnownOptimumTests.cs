@@ -1,0 +1,51 @@
+using Offcuts.Auditing;
+using Offcuts.Domain;
+using Offcuts.Testing;
+using Xunit;
+
+namespace Offcuts.Planning.Tests;
+
+public class KnownOptimumTests
+{
+    public static TheoryData<string> OneLength => [.. PublishedProblems.OneLength.Select(problem => problem.Name)];
+
+    public static TheoryData<string> WithKerf => [.. PublishedProblems.WithKerf.Select(problem => problem.Name)];
+
+    [Theory]
+    [MemberData(nameof(OneLength))]
+    public void Published_problems_take_the_fewest_boards(string name) => Reaches(PublishedProblems.OneLength.Single(problem => problem.Name == name));
+
+    [Theory]
+    [MemberData(nameof(WithKerf))]
+    public void A_kerf_that_shortens_parts_and_boards_alike_changes_nothing(string name) => Reaches(PublishedProblems.WithKerf.Single(problem => problem.Name == name));
+
+    [Fact]
+    public void A_published_knapsack_of_two_stages_is_solved() => Reaches(PublishedProblems.Cgcut1);
+
+    [Fact]
+    public void Tiny_problems_agree_with_trying_everything()
+    {
+        var faults = new List<string>();
+        foreach (var seed in Enumerable.Range(1, 150))
+        {
+            var problem = Exhaustive.Create(seed);
+            var least = Exhaustive.LeastMoney(problem);
+            var plan = Planner.Solve(problem, new PlanLimits(TimeSpan.FromSeconds(1)));
+            if (plan.WoodCost != least || plan.WoodBound > least || Auditor.Audit(problem, plan).Count > 0)
+            {
+                faults.Add(FormattableString.Invariant(
+                    $"seed {seed}: {plan.Status}, cost {plan.WoodCost.MinorUnits}, bound {plan.WoodBound.MinorUnits}, least {least.MinorUnits}"));
+            }
+        }
+
+        Assert.True(faults.Count == 0, string.Join("\n", faults));
+    }
+
+    private static void Reaches(PublishedProblem known)
+    {
+        var plan = Planner.Solve(known.Problem, new PlanLimits(TimeSpan.FromSeconds(5)));
+        Assert.Empty(Auditor.Audit(known.Problem, plan));
+        Assert.True(plan.WoodBound <= known.Least, $"bound {plan.WoodBound.MinorUnits} above the optimum {known.Least.MinorUnits}");
+        Assert.Equal(known.Least, plan.WoodCost);
+    }
+}
