@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
@@ -43,7 +44,12 @@ public static class OffcutsHost
             builder.WebHost.UseUrls(settings.Urls);
         }
 
-        builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.TypeInfoResolverChain.Insert(0, WireJson.Default));
+        builder.Services.ConfigureHttpJsonOptions(json =>
+        {
+            json.SerializerOptions.TypeInfoResolverChain.Insert(0, WireJson.Default);
+            json.SerializerOptions.NumberHandling = JsonNumberHandling.Strict;
+            json.SerializerOptions.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
+        });
         builder.Services.AddSingleton(settings);
         AddServices(builder.Services, Database.Open(settings.DatabasePath));
         if (settings.ServeReference)

@@ -46,6 +46,16 @@ public sealed class ReferenceTests : OwnService
     }
 
     [Fact]
+    public async Task A_number_is_a_number_and_tags_are_resources()
+    {
+        var document = await Service.GetAsync("/openapi/v1.json");
+        var kerf = document.GetProperty("components").GetProperty("schemas").GetProperty("ShopRecord").GetProperty("properties").GetProperty("kerfMm");
+        Assert.Equal("number", kerf.GetProperty("type").GetString());
+        Assert.Contains("plans", document.GetProperty("tags").EnumerateArray().Select(tag => tag.GetProperty("name").GetString()));
+        Assert.DoesNotContain(document.GetProperty("tags").EnumerateArray(), tag => tag.GetProperty("name").GetString()!.Contains("Endpoints", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Every_example_is_accepted()
     {
         var tried = 0;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.Data.Sqlite;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 
@@ -29,6 +30,8 @@ internal static partial class Problems
         new("too-large", 413, "The body is too large", "Send less at once; a body may have 4 MiB."),
         new("unsupported-media-type", 415, "The body is of the wrong type", "Send the Content-Type that the detail names."),
         new("too-many-requests", 429, "Too much is asked at once", "Wait as long as the Retry-After header says and ask again."),
+        new("busy", 503, "The database is busy", "Another process holds the database. Wait as long as the Retry-After header says and ask again."),
+        new("not-writable", 507, "The database cannot be written", "Make room on the disk that holds the database, or make its folder writable; nothing of the request was kept."),
         new("internal", 500, "The service failed", "It is not your fault. Report the traceId; the log has the rest under it."),
         new("plan-rejected", 500, "The auditor rejected a plan", "Every plan is checked before anyone sees it, and this one broke a rule. It is not your fault. Report it with the reproduction that the failure names, a file in the service's data folder."),
     ];
@@ -52,6 +55,12 @@ internal static partial class Problems
             }
 
             await WriteAsync(context, status, fault.Message, fault.Faults);
+        }
+        catch (SqliteException fault) when (StorageFaults.Of(fault) is { } refused)
+        {
+            LogFailure(app.Logger, fault, context.TraceIdentifier);
+            context.Response.Headers.RetryAfter = refused.RetryAfterSeconds?.ToString(CultureInfo.InvariantCulture);
+            await WriteAsync(context, refused.Status, refused.Message, []);
         }
         catch (RefusedException refused)
         {

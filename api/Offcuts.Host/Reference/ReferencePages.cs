@@ -15,6 +15,8 @@ internal static class ReferencePages
         {
             document.Info.Title = "Offcuts";
             document.Info.Description = "Cut plans from leftovers. Lengths are decimal millimetres, money is in the shop's currency.";
+            // Instead of the names of our classes, which it would list otherwise.
+            document.Tags = Operations.All.Select(operation => TagOf(operation.Path)).Distinct().Select(name => new OpenApiTag { Name = name }).ToHashSet();
             return Task.CompletedTask;
         });
         options.AddOperationTransformer(DescribeAsync);
@@ -24,9 +26,12 @@ internal static class ReferencePages
     {
         app.MapOpenApi("/openapi/{documentName}.json");
 
-        // The page's script comes with the service: it works without a network, so no fonts from elsewhere either.
-        app.MapScalarApiReference("/reference", page => page.WithTitle("Offcuts").DisableDefaultFonts());
+        // The page's script comes with the service: it works without a network, so nothing of it may call elsewhere.
+        app.MapScalarApiReference("/reference", page => page.WithTitle("Offcuts")
+            .DisableDefaultFonts().DisableTelemetry().DisableAgent().DisableMcp().HideDeveloperTools().HideClientButton());
     }
+
+    private static string TagOf(string path) => path.Split('/') is [_, "v1", var resource, ..] ? resource : "service";
 
     private static async Task DescribeAsync(
         OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
@@ -38,7 +43,7 @@ internal static class ReferencePages
             ?? throw new InvalidOperationException($"{context.Description.HttpMethod} {path} is not in Reference/Operations.");
         operation.OperationId = head ? known.Id + "Head" : known.Id;
         operation.Summary = known.Summary;
-        operation.Tags = new HashSet<OpenApiTagReference> { new(path.Split('/') is [_, "v1", var resource, ..] ? resource : "service", context.Document) };
+        operation.Tags = new HashSet<OpenApiTagReference> { new(TagOf(path), context.Document) };
         foreach (var (name, description) in known.Query)
         {
             operation.Parameters ??= [];
