@@ -44,6 +44,27 @@ public sealed class PlanTests : IDisposable
         Assert.Equal("no-such-species", missing.GetProperty("code").GetString());
     }
 
+    [Fact]
+    public async Task Ctrl_C_ends_a_search_with_130_and_leaves_a_store_that_works()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        await offcuts.RunAsync("demo", "--keep", "shop");
+        using var plan = offcuts.Start(["plan", "blanket-box", "--data", "shop", "--budget", "60s", "--seed", "9"]);
+        await Task.Delay(700);
+        using var kill = System.Diagnostics.Process.Start("kill", ["-INT", plan.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        var stopped = await Program.FinishAsync(plan);
+        var next = await offcuts.RunAsync("boards", "list", "--data", "shop");
+
+        // Whether a first plan was there in time is up to the machine; either it is shown or the fault says that there is none.
+        Assert.True(stopped.Code == 130, stopped.Err);
+        Assert.True(stopped.Out.Contains("Blanket box", StringComparison.Ordinal) || stopped.Err.StartsWith("error: Stopped", StringComparison.Ordinal), stopped.Err);
+        Assert.Equal(0, next.Code);
+    }
+
     [Theory]
     [InlineData("plan no-such-design", 1, "no-such-design")]
     [InlineData("plan missing.yaml", 2, "missing.yaml")]

@@ -8,13 +8,13 @@ namespace Offcuts.Cli;
 internal sealed class Table(params string[] headings)
 {
     private const string Gap = "  ";
-    private const int NarrowestCut = 8;
+    private const int NarrowestCut = 6;
     private readonly List<string[]> rows = [];
 
     /// <summary>Adds a row; cells are made safe for a terminal.</summary>
     public void Add(params IEnumerable<string?> cells) => rows.Add([.. cells.Select(SafeText.Of)]);
 
-    /// <summary>Writes the table; on a screen too narrow for it, the widest columns lose their ends.</summary>
+    /// <summary>Writes the table; on a screen too narrow for it, the widest columns of words lose their ends, but never a number or size.</summary>
     public void Write(Terminal terminal)
     {
         var names = headings.Select(heading => heading.TrimStart('>')).ToArray();
@@ -29,9 +29,11 @@ internal sealed class Table(params string[] headings)
     private int[] Widths(string[] names, int screen)
     {
         var widths = names.Select((name, column) => Math.Max(name.Length, rows.Max(row => (int?)row[column].Length) ?? 0)).ToArray();
-        while (widths.Sum() + (Gap.Length * (widths.Length - 1)) > screen && widths.Max() > NarrowestCut)
+        var words = Enumerable.Range(0, widths.Length).Where(column => headings[column][0] != '>').ToList();
+        while (widths.Sum() + (Gap.Length * (widths.Length - 1)) > screen
+            && words.MaxBy(column => widths[column]) is var widest && widths[widest] > NarrowestCut)
         {
-            widths[Array.IndexOf(widths, widths.Max())]--;
+            widths[widest]--;
         }
 
         return widths;
