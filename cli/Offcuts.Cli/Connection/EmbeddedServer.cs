@@ -9,6 +9,7 @@ internal sealed class EmbeddedServer : IAsyncDisposable
 {
     // sockaddr_un of Linux holds 108 bytes with the closing zero, of macOS 104.
     private const int LongestSocketPath = 103;
+    private static readonly TimeSpan LongestStop = TimeSpan.FromSeconds(2);
     private readonly DirectoryInfo folder;
     private readonly WebApplication app;
 
@@ -51,6 +52,12 @@ internal sealed class EmbeddedServer : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
+        // Requests that a signal cut short must end before what they use is disposed of.
+        using (var patience = new CancellationTokenSource(LongestStop))
+        {
+            await app.StopAsync(patience.Token);
+        }
+
         await app.DisposeAsync();
         SqliteConnection.ClearAllPools();
         folder.Delete(recursive: true);

@@ -14,7 +14,8 @@ internal static class PlanRunner
         var shop = await run.ShopAsync();
         using var progress = new ProgressLine(run.Terminal, run.Get(Commands.Globals.Quiet));
         progress.Show("Planning ...");
-        var record = await api.CreatePlanAsync(request, cancellationToken: run.Cancellation);
+        // Answered at once: a run that was begun must be known, so that Ctrl-C can end it.
+        var record = await api.CreatePlanAsync(request, cancellationToken: CancellationToken.None);
         try
         {
             while (IsRunning(record))
