@@ -1,0 +1,18 @@
+using System.Globalization;
+using Offcuts.Benchmarks;
+
+switch (args)
+{
+    case [] or ["shops"]:
+        ShopTable.Print(Console.Out);
+        return 0;
+    case ["published", var folder] when Directory.Exists(folder):
+        PublishedTable.Print(folder, TimeSpan.FromSeconds(10), Console.Out);
+        return 0;
+    case ["published", var folder, var seconds] when Directory.Exists(folder) && double.TryParse(seconds, CultureInfo.InvariantCulture, out var each) && each > 0:
+        PublishedTable.Print(folder, TimeSpan.FromSeconds(each), Console.Out);
+        return 0;
+    default:
+        await Console.Error.WriteLineAsync("Usage: Offcuts.Benchmarks [shops | published FOLDER [SECONDS]]; the folder holds problems as JSON files.");
+        return 2;
+}
