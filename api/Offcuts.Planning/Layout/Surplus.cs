@@ -23,7 +23,50 @@ internal static class Surplus
 
             return idle;
         });
-        return [.. patterns.Select(pattern => pattern.Cover.Any(cover => extra[cover.Row] > 0) ? Trim(model, pattern, extra) : pattern)];
+        return [.. patterns
+            .Select(pattern => pattern.Cover.Any(cover => extra[cover.Row] > 0) ? Trim(model, pattern, extra) : pattern).ToList()
+            .Select(pattern => pattern.Cover.Any(cover => extra[cover.Row] > 0) ? Narrow(model, pattern, extra) : pattern)];
+    }
+
+    /// <summary>Rips strips no wider than their sub-panels need: what is saved stays with the leftover.</summary>
+    private static Pattern Narrow(PlanningModel model, Pattern pattern, long[] extra)
+    {
+        var sections = pattern.Sections.Select(section => pattern.RipFirst
+            ? NarrowRip(model, section, extra)
+            : section with { Bands = [.. section.Bands.Select(band => Narrow(band, Spare(model, band, extra), extra))] }).ToList();
+        return PatternFactory.Create(model, pattern.Board, pattern.RipFirst, sections);
+    }
+
+    /// <summary>The strips of one rip are equally wide: it can lose what each of them can spare for its row.</summary>
+    private static Section NarrowRip(PlanningModel model, Section section, long[] extra)
+    {
+        if (!section.Bands.All(band => band.Strip is not null))
+        {
+            return section;
+        }
+
+        var spare = section.Bands.GroupBy(band => band.Strip!.Value.Row)
+            .Min(row => Math.Min(Spare(model, row.First(), extra), Math.Max(0, extra[row.Key]) / row.Count()));
+        var bands = section.Bands.Select(band =>
+        {
+            extra[band.Strip!.Value.Row] -= spare;
+            return band with { Strip = band.Strip.Value with { Net = band.Strip.Value.Net - spare } };
+        }).ToList();
+        return new Section(section.First - spare, bands);
+    }
+
+    private static long Spare(PlanningModel model, Band band, long[] extra) => band.Strip is not { } strip ? 0
+        : Math.Max(0, Math.Min(extra[strip.Row], strip.Net - ((StripRow)model.Rows[strip.Row]).Narrowest.Ticks));
+
+    private static Band Narrow(Band band, long spare, long[] extra)
+    {
+        if (spare == 0 || band.Strip is not { } strip)
+        {
+            return band;
+        }
+
+        extra[strip.Row] -= spare;
+        return band with { Second = band.Second - spare, Strip = strip with { Net = strip.Net - spare } };
     }
 
     private static Pattern Trim(PlanningModel model, Pattern pattern, long[] extra)
