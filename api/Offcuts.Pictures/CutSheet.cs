@@ -12,7 +12,9 @@ public static class CutSheet
     public static string Html(PlanDocument document)
     {
         ArgumentNullException.ThrowIfNull(document);
-        return $"<!DOCTYPE html>\n{Markup.Write(new XElement("html", new XAttribute("lang", "en"), Head(document), Body(document)))}\n";
+        var body = Body(document);
+        Markup.KeepNumbersWhole(body);
+        return $"<!DOCTYPE html>\n{Markup.Write(new XElement("html", new XAttribute("lang", "en"), Head(document), body))}\n";
     }
 
     private static XElement Head(PlanDocument document) => Markup.Html(

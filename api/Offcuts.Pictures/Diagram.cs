@@ -15,18 +15,18 @@ public static class Diagram
     public static string Svg(PlanDocument document, int boardNumber)
     {
         ArgumentNullException.ThrowIfNull(document);
-        return Markup.Write(Element(document, document.Board(boardNumber)));
+        return Markup.Write(Element(document, document.Board(boardNumber), withKey: true));
     }
 
-    /// <summary>The drawing as an element, to stand alone or in a page.</summary>
-    internal static XElement Element(PlanDocument document, BoardCut board)
+    /// <summary>The drawing as an element; without the key to its letters where a table beside it has them all.</summary>
+    internal static XElement Element(PlanDocument document, BoardCut board, bool withKey)
     {
         var view = new BoardView(board);
         var pieces = KeyedPiece.Of(document, board);
         var labels = new PieceLabels(view, pieces, board.Defects.Select(defect => view.Of(defect.Area)));
         var cuts = new CutMarks(view, board, labels.Occupied);
         var lanes = new MarkLanes(view, [.. labels.Marks, .. cuts.Marks]);
-        var frame = new Frame(document, board, view, lanes, labels.InKey);
+        var frame = new Frame(document, board, view, lanes, withKey ? labels.InKey : []);
         return new XElement(
             Shapes.Svg + "svg",
             new XAttribute("class", "cut-diagram"), new XAttribute("role", "img"),

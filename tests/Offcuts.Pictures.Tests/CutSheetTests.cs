@@ -129,10 +129,18 @@ public class CutSheetTests
         Assert.Equal(ids.Count, ids.Distinct().Count());
     }
 
+    [Fact]
+    public void A_fraction_never_parts_from_its_whole_number()
+    {
+        var html = CutSheet.Html(Sample.Document());
+        Assert.Contains("30\u00A01/2", html, StringComparison.Ordinal);
+        Assert.DoesNotMatch("[0-9] [0-9]+/[0-9]+ x", html[html.IndexOf("<body", StringComparison.Ordinal)..]);
+    }
+
     private static XElement Page(PlanDocument document)
     {
         using var reader = XmlReader.Create(
-            new StringReader(CutSheet.Html(document)), new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore });
+            new StringReader(CutSheet.Html(document).Replace('\u00A0', ' ')), new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore });
         return XElement.Load(reader);
     }
 }

@@ -69,10 +69,10 @@ internal sealed class CutMarks
 
     private static Mark? AtEdge(Mark mark, SawCut cut, Box kerf, Dimensions size) => cut.Direction switch
     {
-        FirstCut.Crosscut when cut.Kerf.Top == size.Width => mark with { Y = kerf.Y, Side = Side.Above },
-        FirstCut.Crosscut when cut.Kerf.Y == Length.Zero => mark with { Y = kerf.Bottom, Side = Side.Below },
-        FirstCut.Rip when cut.Kerf.Right == size.Length => mark with { X = kerf.Right, Side = Side.Right },
-        FirstCut.Rip when cut.Kerf.X == Length.Zero => mark with { X = kerf.X, Side = Side.Left },
+        FirstCut.Crosscut when cut.Kerf.Top == size.Width => mark with { Y = kerf.Y, Side = Side.Above, AtEdge = true },
+        FirstCut.Crosscut when cut.Kerf.Y == Length.Zero => mark with { Y = kerf.Bottom, Side = Side.Below, AtEdge = true },
+        FirstCut.Rip when cut.Kerf.Right == size.Length => mark with { X = kerf.Right, Side = Side.Right, AtEdge = true },
+        FirstCut.Rip when cut.Kerf.X == Length.Zero => mark with { X = kerf.X, Side = Side.Left, AtEdge = true },
         _ => null,
     };
 }

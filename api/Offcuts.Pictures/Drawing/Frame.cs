@@ -39,7 +39,8 @@ internal sealed class Frame
         const decimal Room = BoardView.PageWidth - 230;
         var wood = $"{Words.Wood(board.Species, board.Kind, board.Surface)}, {SizeText.Format(board.Size, document.Unit)}";
         var place = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId)?.Place;
-        elements.Add(Shapes.Text(2, Top + 17, 16, "start", Lettering.Shorten(Heading, 16, Room, bold: true), "strong"));
+        var size = Lettering.Width(Heading, 16, bold: true) <= Room ? 16m : 12m;
+        elements.Add(Shapes.Text(2, Top + 17, size, "start", Lettering.Shorten(Heading, size, Room, bold: true), "strong"));
         elements.Add(Shapes.Text(
             2, Top + 34, 11, "start", Lettering.Shorten(place is null ? wood : $"{wood}; lies: {place}", 11, Room)));
         // By the first cut itself: a board planned to be ripped first may begin with a crosscut that clears a bad end.
@@ -65,14 +66,16 @@ internal sealed class Frame
 
     private void AddDimensions(decimal lengthY)
     {
-        const decimal WidthX = BoardView.Left - 40;
+        const decimal WidthX = BoardView.Left - 37;
         AddDimension(BoardView.Left, lengthY, view.Right, lengthY);
         var length = LengthText.Format(board.Size.Length, document.Unit);
         var middle = (BoardView.Left + view.Right) / 2;
         elements.Add(Shapes.Rect(Box.Around(middle, lengthY, Lettering.Width(length, 11) + 8, 12), "paper"));
         elements.Add(Shapes.Text(middle, lengthY + 4, 11, "middle", length));
         AddDimension(WidthX, 0, WidthX, view.Bottom);
-        elements.Add(Shapes.Text(WidthX - 6, (view.Bottom / 2) + 4, 11, "end", LengthText.Format(board.Size.Width, document.Unit)));
+        var width = LengthText.Format(board.Size.Width, document.Unit);
+        var size = Lettering.Width(width, 11) <= WidthX - 8 ? 11m : 9m;
+        elements.Add(Shapes.Text(WidthX - 5, (view.Bottom / 2) + 4, size, "end", width));
     }
 
     // A line with short strokes at its ends, as in hand-drawn shop drawings.
@@ -84,12 +87,12 @@ internal sealed class Frame
         elements.Add(Shapes.Line(x2 - across, y2 - along, x2 + across, y2 + along, "dimension"));
     }
 
-    // Two columns where both fit, as many lines as needed.
+    // Two columns where both fit or there is much to say, as many lines as needed.
     private decimal AddKey(decimal top, IReadOnlyList<KeyedPiece> inKey)
     {
         var defects = board.Defects.Select(defect => $"defect: {DefectText.Format(defect, document.Unit)}");
         var entries = inKey.Select(Entry).Concat(defects).ToList();
-        var columns = entries.All(entry => Lettering.Width(entry, KeyFont) < (BoardView.PageWidth / 2) - 8) ? 2 : 1;
+        var columns = entries.Count > 6 || entries.All(entry => Lettering.Width(entry, KeyFont) < (BoardView.PageWidth / 2) - 8) ? 2 : 1;
         var lines = (entries.Count + columns - 1) / columns;
         foreach (var (index, entry) in entries.Index())
         {

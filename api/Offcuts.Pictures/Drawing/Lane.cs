@@ -21,21 +21,32 @@ internal static class Lane
         for (var row = 0; row < rows; row++)
         {
             var inRow = order.Where((_, place) => place % rows == row).ToList();
-            var next = from;
-            foreach (var index in inRow)
+            var shifts = Rising([.. inRow.Select((index, place) => wanted[index] - (place * size))]);
+            foreach (var ((index, shift), place) in inRow.Zip(shifts).Select((pair, place) => (pair, place)))
             {
-                places[index] = (Math.Max(next, wanted[index]), row);
-                next = places[index].At + size;
-            }
-
-            next = to;
-            foreach (var index in Enumerable.Reverse(inRow))
-            {
-                places[index].At = Math.Min(next, places[index].At);
-                next = places[index].At - size;
+                places[index] = (Math.Clamp(shift, from, to - ((inRow.Count - 1) * size)) + (place * size), row);
             }
         }
 
         return places;
+    }
+
+    // The nearest sequence, by squares, that never falls: neighbours that would are pooled to their mean.
+    private static IEnumerable<decimal> Rising(IReadOnlyList<decimal> values)
+    {
+        var pools = new Stack<(decimal Sum, int Count)>();
+        foreach (var value in values)
+        {
+            var pool = (Sum: value, Count: 1);
+            while (pools.TryPeek(out var before) && before.Sum / before.Count > pool.Sum / pool.Count)
+            {
+                pools.Pop();
+                pool = (before.Sum + pool.Sum, before.Count + pool.Count);
+            }
+
+            pools.Push(pool);
+        }
+
+        return pools.Reverse().SelectMany(pool => Enumerable.Repeat(pool.Sum / pool.Count, pool.Count));
     }
 }

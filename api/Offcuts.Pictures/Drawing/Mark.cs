@@ -8,7 +8,8 @@ namespace Offcuts.Pictures.Drawing;
 /// <param name="X">Where the line ends.</param>
 /// <param name="Y">Where the line ends.</param>
 /// <param name="Side">On which side of the board it stands.</param>
-internal sealed record Mark(string Text, MarkKind Kind, decimal X, decimal Y, Side Side)
+/// <param name="AtEdge">Whether it stands for something that reaches that side; else its line goes over the board.</param>
+internal sealed record Mark(string Text, MarkKind Kind, decimal X, decimal Y, Side Side, bool AtEdge = false)
 {
     /// <summary>Height of a mark and of its lane's rows.</summary>
     public const decimal Size = 14;

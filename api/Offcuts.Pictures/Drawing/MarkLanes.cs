@@ -29,15 +29,27 @@ internal sealed class MarkLanes
     /// <summary>The marks with their lines; lines first, so that no line crosses a sign.</summary>
     public IEnumerable<XElement> Elements => leaders.Concat(signs);
 
-    private decimal Lay(IReadOnlyList<Mark> all, Side side, BoardView view, Func<int, decimal> lineOf)
+    // What is at the edge has the inner rows, so that its lines are short and straight.
+    private decimal Lay(IReadOnlyList<Mark> marks, Side side, BoardView view, Func<int, decimal> lineOf)
     {
-        var marks = all.Where(mark => mark.Side == side).ToList();
-        var alongLength = side is Side.Above or Side.Below;
+        var rows = 0;
+        foreach (var group in marks.Where(mark => mark.Side == side).GroupBy(mark => mark.AtEdge).OrderByDescending(group => group.Key))
+        {
+            rows = LayRows([.. group], view, lineOf, rows);
+        }
+
+        return rows == 0 ? 4 : 6 + (rows * Step);
+    }
+
+    private int LayRows(IReadOnlyList<Mark> marks, BoardView view, Func<int, decimal> lineOf, int firstRow)
+    {
+        var alongLength = marks[0].Side is Side.Above or Side.Below;
         var (from, to) = alongLength ? (BoardView.Left, view.Right) : (0, view.Bottom);
         var places = Lane.Spread([.. marks.Select(mark => alongLength ? mark.X : mark.Y)], Step, from, to);
         foreach (var (mark, (at, row)) in marks.Zip(places))
         {
-            var (x, y) = alongLength ? (at, lineOf(row)) : (lineOf(row), at);
+            var line = lineOf(firstRow + row);
+            var (x, y) = alongLength ? (at, line) : (line, at);
             leaders.Add(Shapes.Line(mark.X, mark.Y, x, y, "leader"));
             if (mark.Kind == MarkKind.Piece)
             {
@@ -47,6 +59,6 @@ internal sealed class MarkLanes
             signs.AddRange(mark.Sign(x, y));
         }
 
-        return marks.Count == 0 ? 4 : 6 + ((places.Max(place => place.Row) + 1) * Step);
+        return firstRow + places.Max(place => place.Row) + 1;
     }
 }

@@ -12,7 +12,7 @@ internal static class BoardSection
         return Markup.Html(
             "section", "board",
             Markup.Html("h3", "spoken", FormattableString.Invariant($"Board {board.Number}: {Words.Name(board, document.Problem)}")),
-            Markup.Html("div", "picture", Diagram.Element(document, board)),
+            Markup.Html("div", "picture", Diagram.Element(document, board, withKey: false)),
             Markup.Html("div", "tables", Cuts(document, board, pieces), Pieces(pieces)));
     }
 
@@ -34,7 +34,7 @@ internal static class BoardSection
                     direction == FirstCut.Rip ? "rip, fence " : "crosscut, stop ",
                     Markup.Html("strong", "set", LengthText.Format(setting, document.Unit)), same,
                 },
-                From(direction, step.MeasuresHigh(pieces)),
+                Markup.Html("span", "set", From(direction, step.MeasuresHigh(pieces))),
                 Gives(pieces, step),
             ]);
         }
@@ -65,7 +65,7 @@ internal static class BoardSection
         {
             Table.Tick($"piece {piece.Key}"), Markup.Html("strong", null, piece.Key),
             piece.Piece is LeftoverPiece ? "leftover" : piece.Name,
-            piece.Cut,
+            Markup.Html("span", "set", piece.Cut),
             piece.Piece is LeftoverPiece ? "log it, back to the rack" : piece.Finished ?? "",
         }));
 }

@@ -47,8 +47,8 @@ internal static class SheetStyle
         body{max-width:none;padding:0;font-size:11pt}
         table{font-size:9.5pt}
         .board,.supplier,.sub-panel,.facts,.missing{break-inside:avoid}
-        .boards{break-before:page}
-        .boards h2{border-top:0;margin-top:0}
+        td{padding:1px 6px 1px 0}
+        .board{margin-bottom:16px}
         .picture{overflow:visible}
         .picture svg{min-width:0}
         .tables{grid-template-columns:minmax(0,10fr) minmax(0,11fr)}
