@@ -44,6 +44,7 @@ internal static class PublishedFile
         item => (Int(item, "length"), Width, Int(item, "demand")));
 
     // Each item can be bought at its size for its profit: the least money is that of all items less the optimum of the knapsack.
+    // What is bought for one item is of a kind that no other accepts, or a large cheap one would be cut up for the others.
     private static PublishedProblem Knapsack(JsonElement root, long optimum)
     {
         var items = root.GetProperty("items").EnumerateArray().ToList();
@@ -63,7 +64,7 @@ internal static class PublishedFile
                 Id = string.Create(CultureInfo.InvariantCulture, $"item {index}"),
                 Supplier = "yard",
                 Kind = BoardKind.Sheet,
-                Species = "plate",
+                Species = ItemName(index),
                 Thickness = Thickness,
                 Surface = Surface.Surfaced,
                 Form = new ByThePiece(Units(Int(item, "width")), Units(Int(item, "length")), new Money(Int(item, "profit"))),
@@ -86,12 +87,14 @@ internal static class PublishedFile
                 Name = "published",
                 Parts = [.. root.GetProperty("items").EnumerateArray().Select(read).Select((item, index) => new Part
                 {
-                    Name = string.Create(CultureInfo.InvariantCulture, $"part {index}"), Quantity = item.Count, Species = ["plate"],
+                    Name = ItemName(index), Quantity = item.Count, Species = ["plate", ItemName(index)],
                     Finished = new Dimensions(Thickness, Units(item.Width), Units(item.Length)),
                 })],
             },
         },
         new Money(least));
+
+    private static string ItemName(int index) => string.Create(CultureInfo.InvariantCulture, $"item {index}");
 
     private static Length Units(int units) => Length.FromTicks(units * (Length.TicksPerMillimetre / 10));
 
