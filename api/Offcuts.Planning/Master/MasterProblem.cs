@@ -63,7 +63,8 @@ internal sealed class MasterProblem : IDisposable
     /// <summary>Adds a pattern unless it is there. What it covers beyond the whole need counts only if <paramref name="beyondNeed"/>.</summary>
     public bool Add(Pattern pattern, bool beyondNeed = false)
     {
-        if (pattern.Cover.Length == 0 || !keys.Add(pattern.Key))
+        var beyond = beyondNeed && pattern.Cover.Any(each => each.Amount > model.Rows[each.Row].Needed);
+        if (pattern.Cover.Length == 0 || !keys.Add(beyond ? pattern.Key + "+" : pattern.Key))
         {
             return false;
         }
