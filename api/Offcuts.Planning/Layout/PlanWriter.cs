@@ -7,10 +7,11 @@ namespace Offcuts.Planning.Layout;
 /// <summary>Writes a solution out as a plan.</summary>
 internal static class PlanWriter
 {
-    public static Plan Write(PlanningModel model, Solution solution, IReadOnlyList<MissingPart> missing, long bound, PlanRun run)
+    /// <summary>The plan made of the solutions of all components, which share no board.</summary>
+    public static Plan Write(
+        PlanningProblem problem, IReadOnlyList<(PlanningModel Model, Solution Solution)> solved, IReadOnlyList<MissingPart> missing, long bound, PlanRun run)
     {
-        var problem = model.Problem;
-        var boards = Boards(model, Surplus.Remove(model, solution));
+        var boards = Boards(problem, solved);
         var purchases = boards.Where(entry => entry.Offer is not null).GroupBy(entry => entry.Offer!)
             .Select(group => new Purchase(group.Key, group.Count())).ToList();
         var cost = new Money(purchases.Sum(purchase => purchase.Cost.MinorUnits));
@@ -20,7 +21,7 @@ internal static class PlanWriter
         {
             Status = missing.Count > 0 ? PlanStatus.Incomplete : lower == cost ? PlanStatus.Proved : PlanStatus.Feasible,
             Boards = cuts,
-            GlueUps = GlueUps(model, cuts),
+            GlueUps = [.. solved.SelectMany(each => GlueUps(each.Model, cuts))],
             Purchases = purchases,
             Missing = missing,
             Warnings = Explaining.Warnings.Of(problem, cuts),
@@ -33,20 +34,24 @@ internal static class PlanWriter
         };
     }
 
-    private static List<(BoardCut Cut, OfferSize? Offer)> Boards(PlanningModel model, List<Pattern> patterns)
+    private static List<(BoardCut Cut, OfferSize? Offer)> Boards(PlanningProblem problem, IReadOnlyList<(PlanningModel Model, Solution Solution)> solved)
     {
-        var names = new PieceNames(model);
-        var taken = new Dictionary<int, int>();
+        var patterns = solved.SelectMany(each =>
+        {
+            var names = new PieceNames(each.Model);
+            return Surplus.Remove(each.Model, each.Solution).Select(pattern => (Pattern: pattern, Names: names));
+        });
+        var taken = new Dictionary<BoardType, int>();
         var bought = new Dictionary<string, int>(StringComparer.Ordinal);
         var ordered = patterns
-            .OrderBy(pattern => pattern.Board.Class.Species, StringComparer.Ordinal).ThenBy(pattern => pattern.Board.Size.Thickness)
-            .ThenBy(pattern => pattern.Money > 0).ThenByDescending(pattern => pattern.Board.Along).ThenBy(pattern => pattern.Board.Index)
-            .ThenBy(pattern => pattern.Key, StringComparer.Ordinal);
+            .OrderBy(each => each.Pattern.Board.Class.Species, StringComparer.Ordinal).ThenBy(each => each.Pattern.Board.Size.Thickness)
+            .ThenBy(each => each.Pattern.Money > 0).ThenByDescending(each => each.Pattern.Board.Along).ThenBy(each => each.Pattern.Board.Index)
+            .ThenBy(each => each.Pattern.Key, StringComparer.Ordinal);
         var result = new List<(BoardCut, OfferSize?)>();
-        foreach (var pattern in ordered)
+        foreach (var (pattern, names) in ordered)
         {
             var type = pattern.Board;
-            var nth = taken[type.Index] = taken.GetValueOrDefault(type.Index) + 1;
+            var nth = taken[type] = taken.GetValueOrDefault(type) + 1;
             var (board, copy) = StockCopy(type, nth);
             if (type.Offer is { } offer)
             {
@@ -54,7 +59,7 @@ internal static class PlanWriter
             }
 
             var defects = board?.Defects ?? [];
-            var cutter = new BoardCutter(model.Problem.Shop, defects, pattern.RipFirst) { Thickness = type.Size.Thickness };
+            var cutter = new BoardCutter(problem.Shop, defects, pattern.RipFirst) { Thickness = type.Size.Thickness };
             cutter.Cut(new Rect(Length.Zero, Length.Zero, type.Size.Length, type.Size.Width), type.Clear, pattern.Sections, names);
             result.Add((new BoardCut
             {

@@ -9,6 +9,11 @@ internal sealed record Wanted(IReadOnlyList<WantedPart> Parts, IReadOnlyList<Wan
     public static Wanted All(Design design) => new(
         [.. design.Parts.Select(part => new WantedPart(part, part.Quantity, part.Species))],
         [.. design.Panels.Select(panel => new WantedPanel(panel, [.. Enumerable.Range(1, panel.Quantity)], panel.Species))]);
+
+    /// <summary>The same for the same things of the same species.</summary>
+    public string Key => string.Join('\n', [
+        .. Parts.Select(want => $"{want.Quantity} {want.Part.Name}: {string.Join(' ', want.Species)}"),
+        .. Panels.Select(want => $"{string.Join(',', want.Copies)} {want.Panel.Name}: {string.Join(' ', want.Species)}")]);
 }
 
 /// <summary>So many pieces of a part.</summary>

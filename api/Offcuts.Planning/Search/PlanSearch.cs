@@ -1,18 +1,19 @@
 using Offcuts.Domain;
-using Offcuts.Planning.Bounds;
 using Offcuts.Planning.Layout;
 using Offcuts.Planning.Modelling;
 
 namespace Offcuts.Planning.Search;
 
-/// <summary>The whole search: over the choices of species, and again with less where not everything can be had.</summary>
+/// <summary>The whole search: over the choices of species and their components, and again with less where not everything can be had.</summary>
 internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, SearchClock clock)
 {
+    private const int MostRounds = 7;
     private readonly ModelBuilder builder = new(problem);
-    private readonly List<(ScenarioSearch Search, Scenario Scenario)> searches = [];
-    private (ScenarioSearch Search, Scenario Scenario)? winner;
-    private Solution? reported;
-    private double relaxedBound;
+    private readonly Dictionary<string, ComponentSearch> components = new(StringComparer.Ordinal);
+    private List<ScenarioPlan> scenarios = [];
+    private ScenarioPlan? relaxed;
+    private ScenarioPlan? winner;
+    private (long Money, double Worth)? reported;
     private bool truncated;
     private TimeSpan firstPlan;
 
@@ -20,167 +21,182 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
     public Plan Run()
     {
         var choices = new SpeciesChoices(problem);
-        foreach (var scenario in choices.List())
-        {
-            Open(scenario);
-        }
-
-        StartAll();
+        scenarios = [.. choices.List().Select(Open)];
         truncated = choices.IsTruncated;
-        if (searches.Count > 1 && searches.TrueForAll(entry => entry.Scenario.Missing.Count == 0))
-        {
-            relaxedBound = BoundWithoutChoice(choices.Relaxed());
-        }
-
-        // The cheapest first: what it costs may rule the others out.
-        foreach (var (search, _) in searches.OrderBy(entry => entry.Search.Best?.Money ?? long.MaxValue).ToList())
-        {
-            if (!IsProved)
-            {
-                search.Relax();
-            }
-        }
-
-        foreach (var (search, _) in searches.OrderBy(entry => entry.Search.Bound).ThenBy(entry => entry.Search.Best?.Money ?? long.MaxValue).ToList())
-        {
-            if (!IsProved || winner?.Search == search)
-            {
-                search.Improve(limits.Seed, () => winner?.Search == search ? null : winner?.Search.Best?.Money);
-            }
-        }
-
-        PickWinner();
+        Start();
+        Relax(choices);
+        Raise();
+        Deepen();
+        Polish();
         return Write(finished: !clock.IsOver && !clock.CutShort);
     }
 
-    /// <summary>First plans for every choice of species; the first choice gets one whatever the clock says.</summary>
-    private void StartAll()
+    /// <summary>The least money that any choice of species could do with.</summary>
+    private long Bound()
     {
-        for (var at = 0; at < searches.Count; at++)
+        var least = truncated ? 0 : scenarios.Min(scenario => scenario.Bound);
+        var bound = Math.Max(least, relaxed?.Bound ?? 0);
+        return winner is null ? bound : Math.Min(bound, winner.Money);
+    }
+
+    private bool IsProved => winner is not null && winner.Money <= Bound();
+
+    /// <summary>Scenarios that may still give the best plan, the most promising first.</summary>
+    private List<ScenarioPlan> Contenders() => [.. scenarios
+        .Where(scenario => scenario == winner || winner is null || scenario.Bound < winner.Money)
+        .OrderBy(scenario => scenario.Bound)];
+
+    /// <summary>Components that two scenarios have in common are searched once.</summary>
+    private ScenarioPlan Open(Scenario scenario)
+    {
+        var parts = Components.Split(scenario.Wanted, builder.Build(scenario.Wanted));
+        return new ScenarioPlan(scenario, [.. parts.Select(part =>
+        {
+            if (!components.TryGetValue(part.Key, out var search))
+            {
+                search = new ComponentSearch(builder.Build(part), clock, limits.Seed, Improved);
+                components.Add(part.Key, search);
+            }
+
+            return search;
+        })]);
+    }
+
+    /// <summary>First plans for every choice; the first choice gets one whatever the clock says.</summary>
+    private void Start()
+    {
+        for (var at = 0; at < scenarios.Count; at++)
         {
             if (at == 0 || !clock.IsOver)
             {
-                searches[at].Search.Start();
-                searches[at] = Reduce(searches[at]);
+                scenarios[at] = Started(scenarios[at]);
                 PickWinner();
             }
         }
 
-        var fewest = searches.Min(entry => MissingCount(entry.Scenario));
-        searches.RemoveAll(entry => MissingCount(entry.Scenario) > fewest);
-        PickWinner();
-    }
-
-    private bool IsProved => winner?.Search.Best is { } best && best.Money <= Bound();
-
-    private (ScenarioSearch Search, Scenario Scenario) Open(Scenario scenario)
-    {
-        var entry = (new ScenarioSearch(builder.Build(scenario.Wanted), clock, _ => Improved()), scenario);
-        searches.Add(entry);
-        return entry;
+        var fewest = scenarios.Where(scenario => scenario.IsComplete).Min(scenario => scenario.MissingCount);
+        scenarios.RemoveAll(scenario => scenario.MissingCount > fewest);
+        winner = null;
+        Improved();
     }
 
     /// <summary>Where boards and offers are too few for all that is wanted, plans for what they do suffice for.</summary>
-    private (ScenarioSearch Search, Scenario Scenario) Reduce((ScenarioSearch Search, Scenario Scenario) entry)
+    private ScenarioPlan Started(ScenarioPlan plan)
     {
-        while (entry.Search.Best is { IsComplete: false })
+        while (true)
         {
+            foreach (var component in plan.Components.Where(component => component.Best is null))
+            {
+                component.Start();
+            }
+
             // The greedy plan may merely have been clumsy: search before giving a part up.
-            entry.Search.Relax();
-            entry.Search.Improve(limits.Seed, () => null);
-            if (entry.Search.Best is not { IsComplete: false } best)
+            foreach (var component in plan.Components.Where(component => component.Best is not { IsComplete: true }))
             {
-                break;
+                component.Relax();
+                component.FirstDives();
+                for (var round = 0; round < 2 && component.Best is { IsComplete: false }; round++)
+                {
+                    component.Deepen(round);
+                }
             }
 
-            var scenario = Less(entry, best.Short);
-            entry = (new ScenarioSearch(builder.Build(scenario.Wanted), clock, _ => Improved()), scenario);
-            entry.Search.Start();
-        }
+            if (plan.IsComplete)
+            {
+                return plan;
+            }
 
-        return entry;
+            plan = Open(plan.Components.Aggregate(plan.Scenario, Shortage.TakeOut));
+        }
     }
 
-    private static Scenario Less((ScenarioSearch Search, Scenario Scenario) entry, long[] shortage)
+    private void Relax(SpeciesChoices choices)
     {
-        var rows = entry.Search.Model.Rows;
-        var missing = entry.Scenario.Missing.ToList();
-        var parts = entry.Scenario.Wanted.Parts.Select(want =>
+        if (scenarios.Count > 1 && scenarios.TrueForAll(scenario => scenario.Scenario.Missing.Count == 0))
         {
-            var lacking = rows.OfType<PartRow>().Where(row => row.Name == want.Part.Name).Sum(row => Math.Max(0, shortage[row.Index]));
-            Miss(want.Part.Name, (int)lacking);
-            return want with { Quantity = want.Quantity - (int)lacking };
-        }).Where(want => want.Quantity > 0).ToList();
-        var panels = entry.Scenario.Wanted.Panels.Select(want =>
-        {
-            var copies = rows.OfType<StripRow>().Where(row => row.Name == want.Panel.Name && shortage[row.Index] > 0).Select(row => row.Copy).Distinct().Count();
-            Miss(want.Panel.Name, copies);
-            return want with { Copies = [.. want.Copies.Take(want.Copies.Count - copies)] };
-        }).Where(want => want.Copies.Count > 0).ToList();
-        return new Scenario(new Wanted(parts, panels), missing);
-
-        void Miss(string name, int count)
-        {
-            if (count > 0)
+            var open = Open(choices.Relaxed());
+            foreach (var component in open.Components)
             {
-                var known = missing.FindIndex(part => part.Name == name);
-                var before = known < 0 ? 0 : missing[known].Quantity;
-                missing.RemoveAll(part => part.Name == name);
-                missing.Add(new MissingPart(name, before + count, MissingReason.TooFew));
+                component.Relax();
+            }
+
+            relaxed = open;
+        }
+
+        // The cheapest first: what it costs may rule the others out.
+        foreach (var scenario in scenarios.OrderBy(scenario => scenario.IsComplete ? scenario.Money : long.MaxValue).ToList())
+        {
+            foreach (var component in IsProved && scenario != winner ? [] : scenario.Components)
+            {
+                component.Relax();
             }
         }
     }
 
-    private static int MissingCount(Scenario scenario) => scenario.Missing.Sum(part => part.Quantity);
-
-    private double BoundWithoutChoice(Scenario relaxed)
+    private void Raise()
     {
-        var search = new ScenarioSearch(builder.Build(relaxed.Wanted), clock, _ => { });
-        search.Relax();
-        return search.Bound;
+        foreach (var scenario in Contenders())
+        {
+            foreach (var component in scenario.Components.Where(_ => scenario == winner || !IsProved))
+            {
+                component.FirstDives();
+            }
+        }
+
+        foreach (var scenario in Contenders())
+        {
+            foreach (var component in scenario.Components.Where(component => !IsProved && component.Best is not null))
+            {
+                // What the component must cost for the whole to be no better than the plan at hand.
+                var enough = winner!.Money - (scenario.Bound - component.RoundedBound);
+                component.RaiseBound(Math.Min(enough, component.Best!.Money), clock.Left / 3);
+            }
+        }
+    }
+
+    private void Deepen()
+    {
+        for (var round = 0; round < MostRounds && !IsProved && !clock.IsOver; round++)
+        {
+            foreach (var component in Contenders().SelectMany(scenario => scenario.Components).Distinct().Where(component => !component.IsProved).ToList())
+            {
+                component.Deepen(round);
+            }
+        }
+    }
+
+    private void Polish()
+    {
+        foreach (var component in winner?.Components ?? [])
+        {
+            component.Polish();
+        }
     }
 
     private void PickWinner()
     {
-        foreach (var entry in searches)
+        foreach (var scenario in scenarios)
         {
-            if (entry.Search.Best is { IsComplete: true } best
-                && (winner?.Search.Best is not { } leading || !searches.Contains(winner.Value) || best.Beats(leading)))
-            {
-                winner = entry;
-            }
+            winner = scenario != winner && scenario.Beats(winner) ? scenario : winner;
         }
     }
 
     private void Improved()
     {
         PickWinner();
-        if (winner?.Search.Best is not { } best)
+        if (winner is null)
         {
             return;
         }
 
         firstPlan = firstPlan == TimeSpan.Zero ? clock.Elapsed : firstPlan;
-        var isNew = !ReferenceEquals(reported, best);
-        reported = best;
+        var isNew = reported != (winner.Money, winner.Worth);
+        reported = (winner.Money, winner.Worth);
         progress?.Invoke(new PlanProgress(
-            clock.Elapsed, new Money(best.Money), new Money(Bound()), isNew ? Write(finished: false) : null));
+            clock.Elapsed, new Money(winner.Money), new Money(Bound()), isNew ? Write(finished: false) : null));
     }
 
-    /// <summary>No choice of species gives a plan for less than the least of their bounds.</summary>
-    private long Bound()
-    {
-        var least = truncated ? 0 : searches.Min(entry => entry.Search.RoundedBound);
-        return winner?.Search.Best is { } best
-            ? Math.Max(least, AttainableTotals.RoundUp(relaxedBound, best.Money, problem.Offers.SelectMany(OfferSize.Of).Select(size => size.Price.MinorUnits)))
-            : least;
-    }
-
-    private Plan Write(bool finished)
-    {
-        var (search, scenario) = winner ?? searches[0];
-        var solution = search.Best is { IsComplete: true } best ? best : new Solution(search.Model, []);
-        return PlanWriter.Write(search.Model, solution, scenario.Missing, Bound(), new PlanRun(
-            limits.Seed, limits.Budget, clock.Elapsed, firstPlan, finished, Planner.Version));
-    }
+    private Plan Write(bool finished) => PlanWriter.Write(
+        problem, [.. winner!.Components.Select(component => (component.Model, component.Best!))], winner.Scenario.Missing, Bound(),
+        new PlanRun(limits.Seed, limits.Budget, clock.Elapsed, firstPlan, finished, Planner.Version));
 }

@@ -5,18 +5,24 @@ using Offcuts.Planning.Pricing;
 
 namespace Offcuts.Planning.Search;
 
-/// <summary>The search for one choice of species: first plan, linear program, bound, dives, integer programs over the pool.</summary>
-internal sealed class ScenarioSearch
+/// <summary>
+/// The search for one component of a problem, in steps that the whole search calls as time allows: first plan, linear program,
+/// dives, branching on purchases, deeper search, integer programs over the pool.
+/// </summary>
+internal sealed class ComponentSearch
 {
-    private const int MostDives = 8;
-    private const int RebuildsPerDive = 6;
+    private const int RebuildsPerRound = 6;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
     private readonly Dictionary<string, Pattern> pool = new(StringComparer.Ordinal);
-    private readonly Action<ScenarioSearch> improved;
+    private readonly Action improved;
+    private readonly Random random;
+    private bool isRelaxed;
+    private bool hasDived;
 
-    public ScenarioSearch(PlanningModel model, SearchClock clock, Action<ScenarioSearch> improved)
+    public ComponentSearch(PlanningModel model, SearchClock clock, int seed, Action improved)
     {
+        random = new Random(seed);
         Model = model;
         this.clock = clock;
         this.improved = improved;
@@ -27,7 +33,7 @@ internal sealed class ScenarioSearch
 
     public Solution? Best { get; private set; }
 
-    /// <summary>No plan of this scenario costs less, in minor units.</summary>
+    /// <summary>No plan of this component costs less, in minor units.</summary>
     public double Bound { get; private set; }
 
     /// <summary>The bound rounded up to a total that purchases can have.</summary>
@@ -43,6 +49,12 @@ internal sealed class ScenarioSearch
     /// <summary>Solves the linear programs: patterns for the dives, and the bound on the money.</summary>
     public void Relax()
     {
+        if (isRelaxed)
+        {
+            return;
+        }
+
+        isRelaxed = true;
         using var master = new MasterProblem(Model, CostWeights.Blend);
         foreach (var pattern in pool.Values)
         {
@@ -65,61 +77,61 @@ internal sealed class ScenarioSearch
             Bound = ColumnGeneration.TightenBound(Model, master, pricer, need, clock, Bound);
         }
 
-        improved(this);
+        improved();
     }
 
-    /// <summary>Dives and integer programs until the money is proved and nothing more is worth trying. With a rival plan of another scenario, stops once it cannot win.</summary>
-    public void Improve(int seed, Func<long?> rivalMoney)
+    /// <summary>Two dives from the linear program.</summary>
+    public void FirstDives()
     {
-        var random = new Random(seed);
-        for (var n = 0; n < MostDives && !clock.IsOver; n++)
+        for (var n = hasDived ? 2 : 0; n < 2 && !clock.IsOver; n++)
         {
-            if ((rivalMoney() is { } rival && rival < RoundedBound) || (n > 1 && IsProved))
-            {
-                break;
-            }
-
-            Offer(Dive().Run([], n < 2 ? null : Best, n, random));
-            if (n == 1)
-            {
-                RaiseBound(rivalMoney());
-            }
-
-            if (!IsProved && Best is { IsComplete: true } && n is 1 or 4 or MostDives - 1)
-            {
-                Offer(PoolProgram.Solve(Model, Pool(), Best!.Money, byMoney: true, Best, clock, TimeSpan.FromSeconds(1)));
-            }
-
-            Rebuild(random, RebuildsPerDive);
+            Offer(Dive().Run([], null, n, random));
         }
 
-        if (rivalMoney() is { } other && other < RoundedBound)
+        hasDived = true;
+    }
+
+    /// <summary>Branches on the purchases until the bound reaches <paramref name="known"/> or the time given is over.</summary>
+    public void RaiseBound(long known, TimeSpan share)
+    {
+        if (!IsProved && known > RoundedBound)
+        {
+            Bound = Math.Max(Bound, new PurchaseTree(Model, pricer, clock).Raise([.. pool.Values], Bound, known, share));
+            improved();
+        }
+    }
+
+    /// <summary>One round more: a dive with discrepancies, rebuilt neighbourhoods, and every third time the integer program.</summary>
+    public void Deepen(int round)
+    {
+        if (clock.IsOver)
         {
             return;
         }
 
-        if (Best is { IsComplete: true } best && !clock.IsOver)
+        Offer(Dive().Run([], Best, round + 2, random));
+        if (!IsProved && Best is { IsComplete: true } best && round % 3 == 0)
+        {
+            Offer(PoolProgram.Solve(Model, Pool(), best.Money, byMoney: true, best, clock, TimeSpan.FromSeconds(1)));
+        }
+
+        Rebuild(RebuildsPerRound);
+    }
+
+    /// <summary>Least worth for the same money, over the patterns at hand.</summary>
+    public void Polish()
+    {
+        if (Best is { IsComplete: true } best && best.Cuts.Count > 0 && !clock.IsOver)
         {
             Offer(PoolProgram.Solve(Model, Pool(), best.Money, byMoney: false, best, clock, TimeSpan.FromSeconds(1)));
         }
     }
 
-    /// <summary>Branches on the purchases, with half of the time that is left; a bound above a rival scenario's cost is as good as any.</summary>
-    private void RaiseBound(long? rival)
-    {
-        if (!IsProved && Best is { IsComplete: true } best)
-        {
-            var known = Math.Min(best.Money, rival ?? long.MaxValue);
-            Bound = Math.Max(Bound, new PurchaseTree(Model, pricer, clock).Raise([.. pool.Values], Bound, known, clock.Left / 2));
-            improved(this);
-        }
-    }
-
     /// <summary>
-    /// Large neighbourhood search: takes the bought boards and some others out of the best plan and plans anew for what they
+    /// Large neighbourhood search: takes some bought boards and some others out of the best plan and plans anew for what they
     /// gave, the rest staying as it is.
     /// </summary>
-    private void Rebuild(Random random, int times)
+    private void Rebuild(int times)
     {
         for (var n = 0; n < times && !clock.IsOver && !IsProved && Best is { IsComplete: true } best; n++)
         {
@@ -155,7 +167,7 @@ internal sealed class ScenarioSearch
         if (solution is not null && solution.Beats(Best))
         {
             Best = solution;
-            improved(this);
+            improved();
         }
     }
 }
