@@ -8,22 +8,26 @@ namespace Offcuts.Planning.Pricing;
 /// </summary>
 internal sealed class OrientedProfile
 {
-    /// <summary>With more cells than this the grid is coarsened.</summary>
-    private const int MostCells = 12_000;
-
-    public OrientedProfile(Profile profile, bool ripFirst, long kerf, long mostAlong, long mostAcross, bool roundDown)
+    /// <param name="profile">What can be cut.</param>
+    /// <param name="ripFirst">Which way the first cuts go.</param>
+    /// <param name="kerf">The kerf in ticks.</param>
+    /// <param name="extents">The largest extents of any board, along and across, in ticks.</param>
+    /// <param name="mostCells">With more cells than this the grid is coarsened, and sizes are rounded.</param>
+    /// <param name="roundDown">Round in favour of a bound instead of so that all fits.</param>
+    public OrientedProfile(Profile profile, bool ripFirst, long kerf, (long Along, long Across) extents, int mostCells, bool roundDown)
     {
         Profile = profile;
         RipFirst = ripFirst;
         Kerf = kerf;
-        var (mostFirst, mostSecond) = ripFirst ? (mostAcross, mostAlong) : (mostAlong, mostAcross);
+        var (mostFirst, mostSecond) = ripFirst ? (extents.Across, extents.Along) : extents;
         Blanks = profile.Blanks;
         First = [.. Blanks.Select(blank => ripFirst ? blank.Across : blank.Along)];
         Second = [.. Blanks.Select(blank => ripFirst ? blank.Along : blank.Across)];
         var stripFirst = ripFirst ? [] : profile.Families.Select(family => family.Along);
-        FirstCell = CellSize(First.Concat(stripFirst), kerf, mostFirst, out var coarseFirst);
-        SecondCell = CellSize(Second, kerf, mostSecond, out var coarseSecond);
+        FirstCell = CellSize(First.Concat(stripFirst), kerf, mostFirst, mostCells, out var coarseFirst);
+        SecondCell = CellSize(Second, kerf, mostSecond, mostCells, out var coarseSecond);
         IsCoarse = coarseFirst || coarseSecond;
+        MostCellsUsed = (int)Math.Max((mostFirst + kerf) / FirstCell, (mostSecond + kerf) / SecondCell);
         FirstCells = [.. First.Select(size => ToCells(size, FirstCell, roundDown))];
         SecondCells = [.. Second.Select(size => ToCells(size, SecondCell, roundDown))];
         FamilyFirstCells = [.. profile.Families.Select(family => ripFirst ? 0 : ToCells(family.Along, FirstCell, roundDown))];
@@ -55,6 +59,9 @@ internal sealed class OrientedProfile
     /// <summary>Length of each family's strips with one kerf in cells, where sections run along the board.</summary>
     public int[] FamilyFirstCells { get; }
 
+    /// <summary>Cells of the larger extent.</summary>
+    public int MostCellsUsed { get; }
+
     /// <summary>Whether sizes had to be rounded.</summary>
     public bool IsCoarse { get; }
 
@@ -69,7 +76,7 @@ internal sealed class OrientedProfile
     private int ToCells(long size, long cell, bool roundDown) =>
         (int)(roundDown ? (size + Kerf) / cell : (size + Kerf + cell - 1) / cell);
 
-    private static long CellSize(IEnumerable<long> sizes, long kerf, long most, out bool coarse)
+    private static long CellSize(IEnumerable<long> sizes, long kerf, long most, int mostCells, out bool coarse)
     {
         var divisor = 0L;
         foreach (var size in sizes)
@@ -78,8 +85,8 @@ internal sealed class OrientedProfile
         }
 
         divisor = divisor == 0 ? most + kerf : divisor;
-        coarse = (most + kerf) / divisor > MostCells;
-        return coarse ? (most + kerf + MostCells - 1) / MostCells : divisor;
+        coarse = (most + kerf) / divisor > mostCells;
+        return coarse ? (most + kerf + mostCells - 1) / mostCells : divisor;
     }
 
     private static long Gcd(long a, long b)

@@ -9,16 +9,26 @@ internal sealed class PatternPricer
     private const double Tolerance = 1e-6;
     private const int MostRepairs = 24;
     private readonly PlanningModel model;
-    private readonly List<(ProfilePricer Pricer, BoardType[] Boards)> views = [];
+
+    /// <summary>Cells of the quick grid: enough for sixteenths of an inch on ten feet.</summary>
+    private const int QuickCells = 2_000;
+
+    private readonly List<(ProfilePricer Pricer, BoardType[] Boards)> fine;
+    private readonly List<(ProfilePricer Pricer, BoardType[] Boards)> quick;
+    private readonly int mostCells;
     private List<(ProfilePricer Pricer, BoardType[] Boards)>? relaxed;
 
     public PatternPricer(PlanningModel model)
     {
         this.model = model;
-        views = Views(roundDown: false);
+
+        // A few boards can be priced on a grid as fine as sizes may ask for; many cannot in a workshop's patience.
+        mostCells = model.Boards.Count <= 20 ? 12_000 : 4_000;
+        fine = Views(mostCells, roundDown: false);
+        quick = fine.Exists(view => view.Pricer.View.MostCellsUsed > QuickCells) ? Views(QuickCells, roundDown: false) : fine;
     }
 
-    private List<(ProfilePricer Pricer, BoardType[] Boards)> Views(bool roundDown)
+    private List<(ProfilePricer Pricer, BoardType[] Boards)> Views(int cells, bool roundDown)
     {
         var result = new List<(ProfilePricer, BoardType[])>();
         foreach (var boards in model.Boards.GroupBy(board => board.Profile))
@@ -34,17 +44,31 @@ internal sealed class PatternPricer
                     continue;
                 }
 
-                result.Add((new ProfilePricer(model, new OrientedProfile(boards.Key, ripFirst, model.Kerf, along, across, roundDown)), all));
+                result.Add((new ProfilePricer(model, new OrientedProfile(boards.Key, ripFirst, model.Kerf, (along, across), cells, roundDown)), all));
             }
         }
 
         return result;
     }
 
-    /// <summary>Patterns with negative reduced cost, at most one a board and direction and the best <paramref name="most"/> in all; see <see cref="ProfilePricer.Sections"/> for proper ones.</summary>
+    /// <summary>
+    /// Patterns with negative reduced cost, at most one a board and direction and the best <paramref name="most"/> in all; see
+    /// <see cref="ProfilePricer.Sections"/> for proper ones. The fine grid is used only where the quick one finds nothing and
+    /// <paramref name="thorough"/> asks for it.
+    /// </summary>
     public List<Pattern> Improving(
         PriceList prices, double[] boardDuals, CostWeights weights, int most, Func<BoardType, bool> allowed,
-        CancellationToken cancellationToken, bool proper = true)
+        CancellationToken cancellationToken, bool proper = true, bool thorough = true)
+    {
+        var found = Improving(quick, prices, boardDuals, weights, most, allowed, proper, cancellationToken);
+        return found.Count > 0 || quick == fine || !thorough
+            ? found
+            : Improving(fine, prices, boardDuals, weights, most, allowed, proper, cancellationToken);
+    }
+
+    private List<Pattern> Improving(
+        List<(ProfilePricer Pricer, BoardType[] Boards)> views, PriceList prices, double[] boardDuals, CostWeights weights, int most,
+        Func<BoardType, bool> allowed, bool proper, CancellationToken cancellationToken)
     {
         var found = new List<(double Reduced, Pattern Pattern)>();
         var improper = new List<(double Reduced, OrientedProfile View, BoardType Board)?>();
@@ -94,7 +118,7 @@ internal sealed class PatternPricer
     public double[] BestValues(PriceList prices)
     {
         var best = new double[model.Boards.Count];
-        var bounding = views.Exists(view => view.Pricer.View.IsCoarse) ? relaxed ??= Views(roundDown: true) : views;
+        var bounding = fine.Exists(view => view.Pricer.View.IsCoarse) ? relaxed ??= Views(mostCells, roundDown: true) : fine;
         foreach (var (pricer, boards) in bounding)
         {
             foreach (var (board, value) in Values(pricer, boards, prices))

@@ -14,7 +14,7 @@ internal static class ColumnGeneration
     /// <summary>Runs until no pattern improves, a number of rounds has passed or time is up; says whether it converged.</summary>
     public static bool Run(
         PlanningModel model, MasterProblem master, PatternPricer pricer, CostWeights weights, long[] need, SearchClock clock,
-        int mostRounds, Func<BoardType, bool> allowed, Action<Pattern>? added = null)
+        int mostRounds, Func<BoardType, bool> allowed, Action<Pattern>? added = null, bool thorough = true)
     {
         for (var round = 0; round < mostRounds; round++)
         {
@@ -25,7 +25,7 @@ internal static class ColumnGeneration
 
             var prices = PriceList.FromDuals(model.Rows, master.CoverDuals, need, weights.Worth);
             var any = false;
-            foreach (var pattern in pricer.Improving(prices, master.BoardDuals, weights, MostPerRound, allowed, clock.Cancellation))
+            foreach (var pattern in pricer.Improving(prices, master.BoardDuals, weights, MostPerRound, allowed, clock.Cancellation, thorough: thorough))
             {
                 if (master.Add(pattern))
                 {

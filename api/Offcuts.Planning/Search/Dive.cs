@@ -38,7 +38,7 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
         {
             ColumnGeneration.Run(
                 model, master, pricer, CostWeights.Blend, need, clock, RoundsPerStep,
-                board => left[board.Supply] > 0, found);
+                board => left[board.Supply] > 0, found, thorough: false);
             if (clock.IsOver || (incumbent is { IsComplete: true } && spent + master.Objective >= Blended(incumbent) - 1e-6))
             {
                 return null;

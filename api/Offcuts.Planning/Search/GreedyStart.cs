@@ -24,7 +24,7 @@ internal static class GreedyStart
         while (need.Any(amount => amount > 0))
         {
             var prices = PriceList.FromDuals(model.Rows, values, need, 0);
-            var ranked = pricer.Improving(prices, noDuals, new CostWeights(0, 0), int.MaxValue, board => candidates[board.Index] && left[board.Supply] > 0, CancellationToken.None)
+            var ranked = pricer.Improving(prices, noDuals, new CostWeights(0, 0), int.MaxValue, board => candidates[board.Index] && left[board.Supply] > 0, CancellationToken.None, thorough: false)
                 .OrderByDescending(pattern => Merit(model, pattern, values)).ThenBy(pattern => pattern.Board.Index).ToList();
             if (ranked.Count == 0)
             {

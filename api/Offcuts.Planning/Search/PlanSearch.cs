@@ -7,7 +7,7 @@ namespace Offcuts.Planning.Search;
 /// <summary>The whole search: over the choices of species and their components, and again with less where not everything can be had.</summary>
 internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, SearchClock clock)
 {
-    private const int MostRounds = 7;
+    private const int MostRounds = 14;
     private readonly ModelBuilder builder = new(problem);
     private readonly Dictionary<string, ComponentSearch> components = new(StringComparer.Ordinal);
     private List<ScenarioPlan> scenarios = [];
