@@ -12,11 +12,14 @@ namespace Offcuts.Planning.Search;
 internal sealed class ComponentSearch
 {
     private const int RebuildsPerRound = 6;
+    private const int EnrichmentsPerRound = 8;
+    private const int MostPatterns = 3000;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
     private readonly Dictionary<string, Pattern> pool = new(StringComparer.Ordinal);
     private readonly Action improved;
     private readonly Random random;
+    private double[] duals = [];
     private bool isRelaxed;
     private bool hasDived;
 
@@ -68,6 +71,8 @@ internal sealed class ComponentSearch
             return;
         }
 
+        duals = (double[])master.CoverDuals.Clone();
+
         // Even where time ran out before the program converged, its prices give a bound.
         TakeBound(master, need);
         if (!IsProved)
@@ -112,10 +117,29 @@ internal sealed class ComponentSearch
         Offer(Dive().Run([], Best, round + 2, random));
         if (!IsProved && Best is { IsComplete: true } best && round % 3 == 0)
         {
+            Enrich();
             Offer(PoolProgram.Solve(Model, Pool(), best.Money, byMoney: true, best, clock, TimeSpan.FromSeconds(1)));
         }
 
         Rebuild(RebuildsPerRound);
+    }
+
+    /// <summary>
+    /// More patterns for the integer program: the best of every board at prices that differ at random from the linear program's,
+    /// some parts left out. Patterns that fill what others leave are seldom the best at the program's own prices.
+    /// </summary>
+    private void Enrich()
+    {
+        var noDuals = new double[Model.Boards.Count];
+        for (var n = 0; n < EnrichmentsPerRound && pool.Count < MostPatterns && !clock.IsOver; n++)
+        {
+            var values = duals.Select(dual => random.Next(4) == 0 ? 0 : dual * (0.6 + (0.8 * random.NextDouble()))).ToArray();
+            var prices = PriceList.FromDuals(Model.Rows, values, Need(), 0);
+            foreach (var pattern in pricer.Improving(prices, noDuals, new CostWeights(0, 0), 100, _ => true, clock.Cancellation, thorough: false))
+            {
+                Keep(pattern);
+            }
+        }
     }
 
     /// <summary>Least worth for the same money, over the patterns at hand.</summary>
@@ -156,6 +180,11 @@ internal sealed class ComponentSearch
 
     private void Keep(Pattern pattern)
     {
+        if (pattern.Cover.Length == 0)
+        {
+            return;
+        }
+
         if (!pool.TryGetValue(pattern.Key, out var known) || pattern.Worth < known.Worth)
         {
             pool[pattern.Key] = pattern;
