@@ -6,6 +6,9 @@ switch (args)
     case [] or ["shops"]:
         ShopTable.Print(Console.Out);
         return 0;
+    case ["must-buy"]:
+        RivalTable.Print(50, TimeSpan.FromSeconds(2), Console.Out);
+        return 0;
     case ["published", var folder] when Directory.Exists(folder):
         PublishedTable.Print(folder, TimeSpan.FromSeconds(10), Console.Out);
         return 0;
@@ -13,6 +16,6 @@ switch (args)
         PublishedTable.Print(folder, TimeSpan.FromSeconds(each), Console.Out);
         return 0;
     default:
-        await Console.Error.WriteLineAsync("Usage: Offcuts.Benchmarks [shops | published FOLDER [SECONDS]]; the folder holds problems as JSON files.");
+        await Console.Error.WriteLineAsync("Usage: Offcuts.Benchmarks [shops | must-buy | published FOLDER [SECONDS]]; the folder holds problems as JSON files.");
         return 2;
 }

@@ -12,7 +12,7 @@ internal static class ShopTable
 {
     public static void Print(TextWriter output)
     {
-        output.WriteLine("class           seed  first s  all s  status           cost      bound   gap %  faults");
+        output.WriteLine($"class           seed  first s  all s  status           cost      bound   gap %  faults{RivalTable.Heading}");
         foreach (var (scale, seeds, seconds) in new[] { (ShopScale.Tiny, 20, 2.0), (ShopScale.Workshop, 10, 2.0), (ShopScale.Large, 4, 5.0) })
         {
             foreach (var seed in Enumerable.Range(1, seeds))
@@ -21,6 +21,7 @@ internal static class ShopTable
             }
         }
 
+        RivalTable.Print(50, TimeSpan.FromSeconds(2), output);
         using var self = Process.GetCurrentProcess();
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"peak memory {self.PeakWorkingSet64 / 1_048_576} MB"));
     }
@@ -32,8 +33,9 @@ internal static class ShopTable
         var plan = Planner.Solve(problem, new PlanLimits(budget));
         var elapsed = watch.Elapsed;
         var faults = Auditor.Audit(problem, plan).Count;
+        var (plain, strong, shelves) = RivalTable.Columns(problem, budget);
         output.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{scale,-14} {seed,5} {plan.Run.FirstPlanAfter.TotalSeconds,8:0.00} {elapsed.TotalSeconds,6:0.00}  {plan.Status,-10} {plan.WoodCost.MinorUnits,10} {plan.WoodBound.MinorUnits,10} {100 * plan.Gap,7:0.00} {faults,7}"));
+            $"{scale,-14} {seed,5} {plan.Run.FirstPlanAfter.TotalSeconds,8:0.00} {elapsed.TotalSeconds,6:0.00}  {plan.Status,-10} {plan.WoodCost.MinorUnits,10} {plan.WoodBound.MinorUnits,10} {100 * plan.Gap,7:0.00} {faults,7} {RivalTable.Column(plain)} {RivalTable.Column(strong)} {RivalTable.Column(shelves)}"));
     }
 }

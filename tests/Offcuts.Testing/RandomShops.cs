@@ -15,6 +15,11 @@ public static class RandomShops
     /// <summary>Inch and metric shops, with enough stock and without, by turns.</summary>
     public static ShopKind Kind(int seed, ShopScale scale) => new(scale, MustBuy: seed % 2 == 1, Metric: seed % 4 >= 2);
 
+    /// <summary>
+    /// A workshop that must buy: 40 short boards in stock and 12 part types of which some are longer than any of them; what is bought can be had without limit in one species.
+    /// </summary>
+    public static PlanningProblem MustBuy(int seed) => Create(seed, Kind(seed, ShopScale.Workshop) with { MustBuy = true, FullRack = true });
+
     /// <summary>The shop of a seed.</summary>
     public static PlanningProblem Create(int seed, ShopKind kind)
     {

@@ -17,4 +17,5 @@ public enum ShopScale
 /// <param name="Scale">How large it is.</param>
 /// <param name="MustBuy">Whether its own boards cannot suffice, and offers without limit can.</param>
 /// <param name="Metric">Millimetres instead of inches.</param>
-public sealed record ShopKind(ShopScale Scale, bool MustBuy = false, bool Metric = false);
+/// <param name="FullRack">Whether a shop that must buy has as many boards as any other of its scale, not a third of them.</param>
+public sealed record ShopKind(ShopScale Scale, bool MustBuy = false, bool Metric = false, bool FullRack = false);
