@@ -74,8 +74,18 @@ internal sealed class SawnBoard
         offcuts.Clear();
         return new BoardCut
         {
-            Number = number, BoardId = Source.Board?.Id, Copy = copy, OfferId = Source.Offer?.Offer.Id, Kind = Source.Kind, Species = Source.Species,
-            Surface = Source.Surface, Size = Source.Size, Defects = Source.Board?.Defects ?? [], FirstCut = First, Pieces = pieces, Cuts = cuts,
+            Number = number,
+            BoardId = Source.Board?.Id,
+            Copy = copy,
+            OfferId = Source.Offer?.Offer.Id,
+            Kind = Source.Kind,
+            Species = Source.Species,
+            Surface = Source.Surface,
+            Size = Source.Size,
+            Defects = Source.Board?.Defects ?? [],
+            FirstCut = First,
+            Pieces = pieces,
+            Cuts = cuts,
         };
     }
 
