@@ -37,7 +37,7 @@ public sealed record BoardEntry(
 /// <param name="WidthMm">Extent across the grain.</param>
 public sealed record DefectRecord(string Kind, decimal XMm, decimal YMm, decimal LengthMm, decimal WidthMm);
 
-/// <summary>A board on the rack: what was entered, its id and when it was logged (UTC).</summary>
+/// <summary>A board on the rack: what was entered, its id, when it was logged (UTC) and its species' name as people say it.</summary>
 public sealed record BoardRecord(
     string Id,
     DateTimeOffset LoggedAt,
@@ -53,7 +53,8 @@ public sealed record BoardRecord(
     IReadOnlyList<DefectRecord> Defects,
     string? Place,
     string? Source,
-    string? Note);
+    string? Note,
+    string? SpeciesName = null);
 
 /// <summary>One page of boards.</summary>
 /// <param name="Items">The boards, oldest first.</param>

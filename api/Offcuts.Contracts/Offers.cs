@@ -45,7 +45,10 @@ public sealed record RunningForm(decimal WidthMm, IReadOnlyList<decimal> Lengths
 /// <param name="Unit"><c>board-foot</c> or <c>cubic-metre</c>.</param>
 public sealed record VolumeForm(IReadOnlyList<decimal> WidthsMm, IReadOnlyList<decimal> LengthsMm, decimal Price, string Unit);
 
-/// <summary>An offer with its id and supplier; see <see cref="OfferEntry"/>.</summary>
+/// <summary>
+/// An offer with its id and supplier, and with the names of supplier and species as people write them; see <see cref="OfferEntry"/>.
+/// Where an offer is sent, <paramref name="SpeciesName"/> is not read.
+/// </summary>
 public sealed record OfferRecord(
     string Id,
     string Supplier,
@@ -58,7 +61,9 @@ public sealed record OfferRecord(
     PieceForm? ByThePiece = null,
     RunningForm? ByRunningLength = null,
     VolumeForm? ByVolume = null,
-    int? Available = null);
+    int? Available = null,
+    string? SupplierName = null,
+    string? SpeciesName = null);
 
 /// <summary>One page of offers.</summary>
 /// <param name="Items">The offers, by supplier and place in its list.</param>
@@ -74,13 +79,15 @@ public sealed record PriceListEntry(IReadOnlyList<OfferEntry> Offers, string? Su
 /// <param name="Supplier">The supplier as paths name it.</param>
 /// <param name="UpdatedAt">When the list was last replaced (UTC).</param>
 /// <param name="Offers">Its offers.</param>
-public sealed record PriceListRecord(string Supplier, DateTimeOffset UpdatedAt, IReadOnlyList<OfferRecord> Offers);
+/// <param name="SupplierName">The supplier's name as the list writes it; null if it did not.</param>
+public sealed record PriceListRecord(string Supplier, DateTimeOffset UpdatedAt, IReadOnlyList<OfferRecord> Offers, string? SupplierName = null);
 
 /// <summary>A price list in the list of them.</summary>
 /// <param name="Supplier">The supplier as paths name it.</param>
 /// <param name="UpdatedAt">When the list was last replaced (UTC).</param>
 /// <param name="Offers">How many offers it has.</param>
-public sealed record PriceListSummary(string Supplier, DateTimeOffset UpdatedAt, int Offers);
+/// <param name="SupplierName">The supplier's name as the list writes it; null if it did not.</param>
+public sealed record PriceListSummary(string Supplier, DateTimeOffset UpdatedAt, int Offers, string? SupplierName = null);
 
 /// <summary>All price lists.</summary>
 /// <param name="Items">The lists by supplier.</param>

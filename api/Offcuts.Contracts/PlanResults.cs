@@ -49,6 +49,7 @@ public sealed record PlanResult(
 /// <param name="FirstCut"><c>crosscut</c> or <c>rip</c>.</param>
 /// <param name="Pieces">All pieces the board falls into, waste included; with the kerfs they cover the board exactly.</param>
 /// <param name="Cuts">The saw cuts in order.</param>
+/// <param name="SpeciesName">The species' name as people say it; null in plans of older versions.</param>
 public sealed record BoardCutRecord(
     int Number,
     string? BoardId,
@@ -62,7 +63,8 @@ public sealed record BoardCutRecord(
     IReadOnlyList<DefectRecord> Defects,
     string FirstCut,
     IReadOnlyList<PieceRecord> Pieces,
-    IReadOnlyList<CutRecord> Cuts);
+    IReadOnlyList<CutRecord> Cuts,
+    string? SpeciesName = null);
 
 /// <summary>A piece, measured from the board's left end and lower edge.</summary>
 /// <param name="Kind"><c>part</c>, <c>strip</c>, <c>leftover</c> or <c>waste</c>.</param>
@@ -103,7 +105,8 @@ public sealed record CutRecord(int Order, string Direction, decimal XMm, decimal
 /// <param name="Copy">Which of the panels of that name, from 1.</param>
 /// <param name="Species">Species of all its strips.</param>
 /// <param name="SubPanels">Its sub-panels; a single one if the planer takes the whole.</param>
-public sealed record GlueUpRecord(string Panel, int Copy, string Species, IReadOnlyList<SubPanelRecord> SubPanels);
+/// <param name="SpeciesName">The species' name as people say it; null in plans of older versions.</param>
+public sealed record GlueUpRecord(string Panel, int Copy, string Species, IReadOnlyList<SubPanelRecord> SubPanels, string? SpeciesName = null);
 
 /// <summary>Strips that are glued together before surfacing.</summary>
 /// <param name="Number">Number in the panel, from 1.</param>
@@ -128,15 +131,37 @@ public sealed record StripRecord(int Order, int BoardNumber, decimal NetWidthMm)
 /// <param name="Count">How many.</param>
 /// <param name="UnitPrice">Price of one.</param>
 /// <param name="Cost">Price of all of them.</param>
+/// <param name="SupplierName">The supplier's name as written; null if it is not known.</param>
+/// <param name="SpeciesName">The species' name as people say it; null in plans of older versions.</param>
+/// <param name="Rate">What the supplier charges by; null in plans of older versions.</param>
 public sealed record PurchaseRecord(
-    string OfferId, string Supplier, string? Name, string Kind, string Species, string Surface, SizeRecord Size, int Count, decimal UnitPrice, decimal Cost);
+    string OfferId,
+    string Supplier,
+    string? Name,
+    string Kind,
+    string Species,
+    string Surface,
+    SizeRecord Size,
+    int Count,
+    decimal UnitPrice,
+    decimal Cost,
+    string? SupplierName = null,
+    string? SpeciesName = null,
+    RateRecord? Rate = null);
+
+/// <summary>What a supplier charges by.</summary>
+/// <param name="Price">Price of one unit.</param>
+/// <param name="Unit"><c>piece</c>, <c>foot</c>, <c>metre</c>, <c>board-foot</c> or <c>cubic-metre</c>; the last two mean random widths and lengths.</param>
+public sealed record RateRecord(decimal Price, string Unit);
 
 /// <summary>What to buy at one supplier.</summary>
 /// <param name="Supplier">The supplier; null for items that may be bought anywhere.</param>
 /// <param name="Wood">The wood.</param>
 /// <param name="Items">What is bought ready made.</param>
 /// <param name="Total">Price of all of it.</param>
-public sealed record ShoppingList(string? Supplier, IReadOnlyList<PurchaseRecord> Wood, IReadOnlyList<ItemRecord> Items, decimal Total);
+/// <param name="SupplierName">The supplier's name as written; null if it is not known.</param>
+public sealed record ShoppingList(
+    string? Supplier, IReadOnlyList<PurchaseRecord> Wood, IReadOnlyList<ItemRecord> Items, decimal Total, string? SupplierName = null);
 
 /// <summary>A part or panel that the plan does not make, and why.</summary>
 /// <param name="Name">Name of the part or panel.</param>

@@ -30,6 +30,12 @@ public static class OffcutsHost
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production });
         builder.Logging.ClearProviders().SetMinimumLevel(LogLevel.Warning)
             .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+        if (settings.UnixSocketPath is not null)
+        {
+            // What keeps it from starting is thrown to the client that hosts it, who tells it in its own words.
+            builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
+        }
+
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;

@@ -66,6 +66,6 @@ internal static partial class Markup
         return new string(clean);
     }
 
-    [GeneratedRegex("(?<=[0-9]) (?=[0-9]+/[0-9]|in\\b|mm\\b)", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("(?<=[0-9]) (?=[0-9]+/[0-9]|in\\b|ft\\b|mm\\b)", RegexOptions.CultureInvariant)]
     private static partial Regex InsideNumber();
 }

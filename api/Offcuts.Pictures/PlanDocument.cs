@@ -8,10 +8,15 @@ namespace Offcuts.Pictures;
 /// <param name="PlanId">Id of the plan.</param>
 /// <param name="DesignVersion">Version of the design that it builds.</param>
 /// <param name="MadeAt">When it was made.</param>
-public sealed record PlanDocument(Plan Plan, PlanningProblem Problem, string PlanId, string DesignVersion, DateTimeOffset MadeAt)
+/// <param name="Catalogue">The species at hand, for their names; null for those of the reference data alone.</param>
+public sealed record PlanDocument(
+    Plan Plan, PlanningProblem Problem, string PlanId, string DesignVersion, DateTimeOffset MadeAt, SpeciesCatalogue? Catalogue = null)
 {
     /// <summary>The unit in which its sizes are shown.</summary>
     internal DisplayUnit Unit => Problem.Shop.Unit;
+
+    /// <summary>The species' name as people say it; its id if the species list does not have it.</summary>
+    internal string Species(string id) => (Catalogue ?? SpeciesCatalogue.Default).NameOf(id);
 
     /// <summary>The board with a number.</summary>
     /// <exception cref="OffcutsException"><see cref="ErrorCode.NotFound"/>: the plan cuts no board of that number.</exception>

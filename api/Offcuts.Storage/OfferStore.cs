@@ -79,15 +79,16 @@ public sealed class OfferStore(Database database, TimeProvider clock)
             "SELECT content FROM offers WHERE supplier = @Supplier ORDER BY sequence", new { Supplier = supplier }, transaction).AsList());
     }
 
-    /// <summary>All suppliers with the number of their offers, by name.</summary>
-    public IReadOnlyList<(string Supplier, DateTimeOffset UpdatedAt, int Offers)> ListSuppliers()
+    /// <summary>All suppliers with the number of their offers, and their names as their lists write them (null if they do not), by supplier.</summary>
+    public IReadOnlyList<(string Supplier, DateTimeOffset UpdatedAt, int Offers, string? Name)> ListSuppliers()
     {
         using var connection = database.Connect();
-        return [.. connection.Query<(string Supplier, string UpdatedAt, int Offers)>(
+        return [.. connection.Query<(string Supplier, string UpdatedAt, int Offers, string? Name)>(
             """
-            SELECT p.supplier, p.updated_at, (SELECT count(*) FROM offers o WHERE o.supplier = p.supplier)
+            SELECT p.supplier, p.updated_at, (SELECT count(*) FROM offers o WHERE o.supplier = p.supplier),
+                (SELECT json_extract(o.content, '$.supplierName') FROM offers o WHERE o.supplier = p.supplier ORDER BY o.sequence LIMIT 1)
             FROM price_lists p ORDER BY p.supplier
-            """).Select(row => (row.Supplier, Stamp.Read(row.UpdatedAt), row.Offers))];
+            """).Select(row => (row.Supplier, Stamp.Read(row.UpdatedAt), row.Offers, row.Name))];
     }
 
     /// <summary>Up to <paramref name="limit"/> offers after a place in the sequence, and the place after which more follow.</summary>

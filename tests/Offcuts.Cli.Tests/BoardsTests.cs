@@ -20,7 +20,7 @@ public sealed class BoardsTests : IDisposable
 
         var list = await offcuts.RunAsync("boards", "list", "--min-length", "3ft");
         Assert.Equal(
-            $"ID   SPECIES                   SIZE  QTY  SURFACE  LOOK   STATUS  PLACE\n{id}  white-ash  3/4 x 5 1/2 x 36 in    1  rough    clear  free    rack 2\n",
+            $"ID   SPECIES                   SIZE  QTY  SURFACE  LOOK   STATUS  PLACE\n{id}  white ash  3/4 x 5 1/2 x 36 in    1  rough    clear  free    rack 2\n",
             list.Out);
         Assert.Empty(list.Err);
 

@@ -26,7 +26,7 @@ public sealed class PlanTests : IDisposable
 
         Assert.True(plan.Code == 0, plan.Err);
         Assert.Contains("Proved", plan.Out, StringComparison.Ordinal);
-        Assert.Contains("rack 2: white-ash, surfaced, 3/4 x 5 x 48 in", plan.Out, StringComparison.Ordinal);
+        Assert.Contains("rack 2: white ash, surfaced, 3/4 x 5 x 48 in", plan.Out, StringComparison.Ordinal);
         Assert.Contains("Board 2", plan.Out, StringComparison.Ordinal);
         Assert.DoesNotContain('\r', plan.Out + plan.Err);
         Assert.StartsWith("<!doctype html>", await File.ReadAllTextAsync(Path.Combine(offcuts.Folder, "shelf.html")), StringComparison.OrdinalIgnoreCase);

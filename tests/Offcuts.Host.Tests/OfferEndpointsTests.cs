@@ -65,9 +65,27 @@ public sealed class OfferEndpointsTests(Service service) : IClassFixture<Service
         var list = await Service.ReadAsync(stored, HttpStatusCode.Created);
         Assert.Equal("/v1/price-lists/stony-ford-lumber", stored.Headers.Location!.ToString());
         Assert.Equal("stony-ford-lumber", list.GetProperty("supplier").GetString());
+        Assert.Equal("Stony Ford Lumber", list.GetProperty("supplierName").GetString());
+        var known = (await service.GetAsync("/v1/price-lists")).GetProperty("items").EnumerateArray()
+            .Single(item => item.GetProperty("supplier").GetString() == "stony-ford-lumber");
+        Assert.Equal("Stony Ford Lumber", known.GetProperty("supplierName").GetString());
+        Assert.Equal("Stony Ford Lumber", (await service.GetAsync("/v1/price-lists/stony-ford-lumber")).GetProperty("supplierName").GetString());
         var elsewhere = await service.SendAsync("PUT", "/v1/price-lists/stony-ford", Document, "application/yaml");
         Assert.Equal("#/supplier", await Service.PointerAsync(elsewhere));
         await service.SendAsync("DELETE", "/v1/price-lists/stony-ford-lumber");
+    }
+
+    [Fact]
+    public async Task Species_are_told_by_name_and_found_by_any_of_their_names()
+    {
+        await service.SendAsync("PUT", "/v1/price-lists/name-yard", """{"supplier":"Name-Yard","offers":[{"species":"black-walnut","thicknessMm":25.4,"byThePiece":{"widthMm":100,"lengthMm":900,"price":9}}]}""");
+
+        var offer = Assert.Single((await service.GetAsync("/v1/offers?species=Walnut&supplier=name-yard")).GetProperty("items").EnumerateArray());
+        Assert.Equal(("black-walnut", "black walnut", "Name-Yard"), (
+            offer.GetProperty("species").GetString(), offer.GetProperty("speciesName").GetString(), offer.GetProperty("supplierName").GetString()));
+        Assert.Equal("?species", await Service.PointerAsync(await service.SendAsync("GET", "/v1/offers?species=walnt")));
+        Assert.Equal("?species", await Service.PointerAsync(await service.SendAsync("GET", "/v1/boards?species=walnt")));
+        await service.SendAsync("DELETE", "/v1/price-lists/name-yard");
     }
 
     [Fact]

@@ -38,6 +38,12 @@ public sealed class PlanEndpointsTests(Service service) : IClassFixture<Service>
         // 250 mm wide at least needs more than the one board: a purchase, and the lists of both places add up.
         var lists = plan.GetProperty("shoppingLists").EnumerateArray().ToList();
         Assert.Equal("hill-yard", lists[0].GetProperty("supplier").GetString());
+        Assert.Equal("Hill Yard", lists[0].GetProperty("supplierName").GetString());
+        var bought = lists[0].GetProperty("wood")[0];
+        Assert.Equal(("white ash", "board-foot", 6.2m), (
+            bought.GetProperty("speciesName").GetString(), bought.GetProperty("rate").GetProperty("unit").GetString(),
+            bought.GetProperty("rate").GetProperty("price").GetDecimal()));
+        Assert.All(plan.GetProperty("boards").EnumerateArray(), board => Assert.Equal("white ash", board.GetProperty("speciesName").GetString()));
         Assert.Equal(JsonValueKind.Null, lists[^1].GetProperty("supplier").ValueKind);
         Assert.Equal(plan.GetProperty("totalCost").GetDecimal(), lists.Sum(list => list.GetProperty("total").GetDecimal()));
         Assert.Equal(5m + 9m, plan.GetProperty("itemCost").GetDecimal());

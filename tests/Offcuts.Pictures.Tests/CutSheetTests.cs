@@ -17,7 +17,7 @@ public class CutSheetTests
         Assert.Contains("5.00 USD (6.7 % of the wood's cost)", text, StringComparison.Ordinal);
         Assert.Contains("2 of Door <x> cannot be made", text, StringComparison.Ordinal);
         Assert.Contains("Yard & Sons: 75.00 USD", text, StringComparison.Ordinal);
-        Assert.Contains("4/4 black walnut, rough, clear show face, at least 9 x 96 in", text, StringComparison.Ordinal);
+        Assert.Contains("4/4 black walnut, rough, clear show face, at least 9\" wide and 8 ft long", text, StringComparison.Ordinal);
         // 1 x 9 x 96 in is 864 cubic inches: 6 board feet of 144.
         Assert.Contains("6.0 board feet in all at 12.50 USD a board foot", text, StringComparison.Ordinal);
         Assert.Contains("Nuts & Bolts: 1.00 USD", text, StringComparison.Ordinal);

@@ -9,6 +9,9 @@ public sealed record Offer
     /// <summary>Who sells it.</summary>
     public required string Supplier { get; init; }
 
+    /// <summary>The supplier's name as a person writes it; null where <see cref="Supplier"/> says it.</summary>
+    public string? SupplierName { get; init; }
+
     /// <summary>What the supplier calls it, if that helps at the counter.</summary>
     public string? Name { get; init; }
 

@@ -9,6 +9,7 @@ public static class OfferRules
         var faults = new FaultList();
         faults.Text("#/id", offer.Id, 2 * Limits.MaxName, required: true);
         faults.Text("#/supplier", offer.Supplier, Limits.MaxName, required: true);
+        faults.Text("#/supplierName", offer.SupplierName, Limits.MaxName);
         faults.Text("#/name", offer.Name, Limits.MaxName);
         faults.Text("#/species", offer.Species, Limits.MaxName, required: true);
         faults.Size("#/thickness", "thickness", offer.Thickness);

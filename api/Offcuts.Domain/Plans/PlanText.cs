@@ -10,6 +10,15 @@ public static class PlanText
         return $"{subject} cannot be made: {Why(missing, unit)}.";
     }
 
+    /// <summary>Why a part or panel is missing, with an offer that comes closest by the name and supplier that people know.</summary>
+    public static string Of(MissingPart missing, PlanningProblem problem) =>
+        Of(missing with { Closest = missing.Closest is { } id ? NameOf(id, problem) : null }, problem.Shop.Unit);
+
+    private static string NameOf(string id, PlanningProblem problem) => problem.Offers.FirstOrDefault(offer => offer.Id == id) is { } offer
+        && problem.Stock.All(board => board.Id != id)
+            ? $"{offer.Name ?? offer.Id} from {offer.SupplierName ?? offer.Supplier}"
+            : id;
+
     /// <summary>What to mind about a part, panel or board, with the usual caution.</summary>
     public static string Of(PlanWarning warning, DisplayUnit unit) => warning.Kind switch
     {
@@ -20,6 +29,13 @@ public static class PlanText
         WarningKind.WidePanel => $"{warning.Subject} is a solid panel{Wide(warning, unit)} that moves across the grain with the seasons: "
             + "fix it so that it can.",
     };
+
+    /// <summary>All warnings in words; a blank that is too short for both machines is told once.</summary>
+    public static IReadOnlyList<string> Of(IEnumerable<PlanWarning> warnings, DisplayUnit unit) =>
+        [.. warnings.GroupBy(warning => warning.Kind is WarningKind.ShortForJointer or WarningKind.ShortForPlaner
+                ? warning with { Kind = WarningKind.ShortForJointer }
+                : warning)
+            .Select(alike => alike.Select(warning => warning.Kind).Distinct().Count() > 1 ? Short(alike.Key, unit, "jointer and the planer") : Of(alike.First(), unit))];
 
     private static string Why(MissingPart missing, DisplayUnit unit) => missing.Reason switch
     {

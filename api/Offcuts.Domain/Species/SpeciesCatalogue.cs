@@ -33,6 +33,9 @@ public sealed class SpeciesCatalogue
     /// <summary>The species with this id, name or alias, in any case, with spaces or hyphens; null if there is none.</summary>
     public Species? Find(string nameOrAlias) => byName.GetValueOrDefault(Key(nameOrAlias));
 
+    /// <summary>The name of a species as people say it, for instance <c>white oak</c>; the id itself if the species is not known.</summary>
+    public string NameOf(string id) => Find(id)?.Name ?? id;
+
     /// <summary>Whether the word is a class of species, for instance <c>paint-grade</c>.</summary>
     public bool IsClass(string word) => classes.Contains(word);
 

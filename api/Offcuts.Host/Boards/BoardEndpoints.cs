@@ -23,28 +23,29 @@ internal static class BoardEndpoints
         app.MapPost("/v1/board-imports", ImportAsync);
     }
 
-    private static Ok<BoardPage> List(HttpRequest request, BoardStore boards)
+    private static Ok<BoardPage> List(HttpRequest request, BoardStore boards, Workshop workshop)
     {
-        var asked = BoardListRequest.Read(request.Query);
+        var catalogue = workshop.Catalogue();
+        var asked = BoardListRequest.Read(request.Query, catalogue);
         var (found, next) = boards.List(asked.Filter, asked.After, asked.Limit);
-        return TypedResults.Ok(new BoardPage([.. found.Select(BoardMapping.ToRecord)], QueryReader.Next(request.HttpContext, next)));
+        return TypedResults.Ok(new BoardPage([.. found.Select(board => BoardMapping.ToRecord(board, catalogue))], QueryReader.Next(request.HttpContext, next)));
     }
 
     private static async Task<Created<BoardRecord>> CreateAsync(HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
     {
         var entry = await RequestBody.ReadAsync(request, WireJson.Default.BoardEntry, cancellationToken);
-        var record = BoardMapping.ToRecord(boards.Add([Checked(entry, "", workshop)])[0]);
+        var record = BoardMapping.ToRecord(boards.Add([Checked(entry, "", workshop)])[0], workshop.Catalogue());
         return TypedResults.Created($"/v1/boards/{record.Id}", record);
     }
 
-    private static Ok<BoardRecord> Get(string id, BoardStore boards) =>
-        TypedResults.Ok(BoardMapping.ToRecord(boards.Find(id) ?? throw NoBoard(id)));
+    private static Ok<BoardRecord> Get(string id, BoardStore boards, Workshop workshop) =>
+        TypedResults.Ok(BoardMapping.ToRecord(boards.Find(id) ?? throw NoBoard(id), workshop.Catalogue()));
 
     private static async Task<Ok<BoardRecord>> ReplaceAsync(
         string id, HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
     {
         var entry = await RequestBody.ReadAsync(request, WireJson.Default.BoardEntry, cancellationToken);
-        return TypedResults.Ok(BoardMapping.ToRecord(boards.Replace(Checked(entry, id, workshop)) ?? throw NoBoard(id)));
+        return TypedResults.Ok(BoardMapping.ToRecord(boards.Replace(Checked(entry, id, workshop)) ?? throw NoBoard(id), workshop.Catalogue()));
     }
 
     private static NoContent Delete(string id, BoardStore boards) =>
@@ -56,7 +57,8 @@ internal static class BoardEndpoints
         var entered = RequestBody.IsDocument(request)
             ? ReadDocument(await RequestBody.ReadTextAsync(request, cancellationToken), workshop)
             : ReadEntries(await RequestBody.ReadAsync(request, WireJson.Default.BoardImport, cancellationToken), workshop);
-        var records = boards.Add(entered).Select(BoardMapping.ToRecord).ToList();
+        var catalogue = workshop.Catalogue();
+        var records = boards.Add(entered).Select(board => BoardMapping.ToRecord(board, catalogue)).ToList();
         return TypedResults.Created("/v1/boards", new BoardImportResult(records));
     }
 

@@ -7,13 +7,13 @@ namespace Offcuts.Host.Boards;
 /// <summary>What a list of boards was asked for.</summary>
 internal sealed record BoardListRequest(BoardFilter Filter, long After, int Limit)
 {
-    public static BoardListRequest Read(IQueryCollection query)
+    public static BoardListRequest Read(IQueryCollection query, SpeciesCatalogue catalogue)
     {
         var reader = new QueryReader(
             query, "species", "minThicknessMm", "maxThicknessMm", "minLengthMm", "minWidthMm", "status", "place", "kind");
         var filter = new BoardFilter
         {
-            Species = reader.Text("species"),
+            Species = reader.Species("species", catalogue),
             Place = reader.Text("place"),
             MinThickness = reader.Size("minThicknessMm"),
             MaxThickness = reader.Size("maxThicknessMm"),

@@ -44,6 +44,9 @@ internal static class BoardMapping
             defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres))],
         board.Place, board.Source, board.Note);
 
+    public static BoardRecord ToRecord(Board board, SpeciesCatalogue catalogue) =>
+        ToRecord(board) with { SpeciesName = catalogue.NameOf(board.Species) };
+
     internal static List<Defect> ToDefects(IReadOnlyList<DefectRecord> records, Dimensions board, string at, Faults faults)
     {
         var defects = new List<Defect>();

@@ -33,6 +33,10 @@ internal sealed class QueryReader
 
     public string? Text(string name) => query.TryGetValue(name, out var values) ? values[0] : null;
 
+    /// <summary>The id of a species from its id, name or alias.</summary>
+    public string? Species(string name, SpeciesCatalogue catalogue) =>
+        Text(name) is { } word ? faults.Species($"?{name}", word, catalogue) : null;
+
     public T? Word<T>(string name)
         where T : struct, Enum => Text(name) is { } word ? faults.Word<T>($"?{name}", word) : null;
 

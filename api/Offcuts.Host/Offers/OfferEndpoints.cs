@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Http;
+using Offcuts.Host.Shops;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Offers;
@@ -21,50 +22,59 @@ internal static class OfferEndpoints
     }
 
     private static Ok<PriceLists> ListPriceLists(OfferStore offers) => TypedResults.Ok(new PriceLists(
-        [.. offers.ListSuppliers().Select(list => new PriceListSummary(list.Supplier, list.UpdatedAt, list.Offers))]));
+        [.. offers.ListSuppliers().Select(list => new PriceListSummary(list.Supplier, list.UpdatedAt, list.Offers, list.Name))]));
 
-    private static Ok<PriceListRecord> GetPriceList(string supplier, OfferStore offers)
+    private static Ok<PriceListRecord> GetPriceList(string supplier, OfferStore offers, Workshop workshop)
     {
         var (updated, found) = offers.Find(supplier) ?? throw NoPriceList(supplier);
-        return TypedResults.Ok(new PriceListRecord(supplier, updated, [.. found.Select(Read)]));
+        var records = Read(found, workshop);
+        return TypedResults.Ok(new PriceListRecord(supplier, updated, records, records[0].SupplierName));
     }
 
     private static async Task<Results<Created<PriceListRecord>, Ok<PriceListRecord>>> StoreAsync(
-        HttpRequest request, PriceListReader reader, OfferStore store, CancellationToken cancellationToken) =>
-        Replace(await reader.ReadAsync(null, request, cancellationToken), store);
+        HttpRequest request, PriceListReader reader, OfferStore store, Workshop workshop, CancellationToken cancellationToken) =>
+        Replace(await reader.ReadAsync(null, request, cancellationToken), store, workshop);
 
     private static async Task<Results<Created<PriceListRecord>, Ok<PriceListRecord>>> ReplaceAsync(
-        string supplier, HttpRequest request, PriceListReader reader, OfferStore store, CancellationToken cancellationToken) =>
-        Replace(await reader.ReadAsync(supplier, request, cancellationToken), store);
+        string supplier, HttpRequest request, PriceListReader reader, OfferStore store, Workshop workshop, CancellationToken cancellationToken) =>
+        Replace(await reader.ReadAsync(supplier, request, cancellationToken), store, workshop);
 
-    private static Results<Created<PriceListRecord>, Ok<PriceListRecord>> Replace(ReadPriceList list, OfferStore store)
+    private static Results<Created<PriceListRecord>, Ok<PriceListRecord>> Replace(ReadPriceList list, OfferStore store, Workshop workshop)
     {
         var (updated, isNew) = store.Replace(list.Supplier, [.. list.Offers.Zip(list.Records, (offer, record) => new StoredOffer(
             offer.Id, offer.Species, offer.Kind, offer.Thickness, JsonSerializer.Serialize(record, WireJson.Default.OfferRecord)))]);
-        var answer = new PriceListRecord(list.Supplier, updated, list.Records);
+        var answer = new PriceListRecord(list.Supplier, updated, Named(list.Records, workshop), list.SupplierName);
         return isNew ? TypedResults.Created($"/v1/price-lists/{list.Supplier}", answer) : TypedResults.Ok(answer);
     }
 
     private static NoContent Delete(string supplier, OfferStore offers) =>
         offers.Delete(supplier) ? TypedResults.NoContent() : throw NoPriceList(supplier);
 
-    private static Ok<OfferPage> List(HttpRequest request, OfferStore offers)
+    private static Ok<OfferPage> List(HttpRequest request, OfferStore offers, Workshop workshop)
     {
         var reader = new QueryReader(request.Query, "supplier", "species", "kind", "minThicknessMm", "maxThicknessMm");
         var filter = new OfferFilter
         {
             Supplier = reader.Text("supplier"),
-            Species = reader.Text("species"),
+            Species = reader.Species("species", workshop.Catalogue()),
             Kind = reader.Word<BoardKind>("kind"),
             MinThickness = reader.Size("minThicknessMm"),
             MaxThickness = reader.Size("maxThicknessMm"),
         };
         var (after, limit) = reader.Page();
         var (found, next) = offers.List(filter, after ?? 0, limit);
-        return TypedResults.Ok(new OfferPage([.. found.Select(Read)], QueryReader.Next(request.HttpContext, next)));
+        return TypedResults.Ok(new OfferPage(Read(found, workshop), QueryReader.Next(request.HttpContext, next)));
     }
 
-    private static OfferRecord Read(string content) => JsonSerializer.Deserialize(content, WireJson.Default.OfferRecord)!;
+    private static IReadOnlyList<OfferRecord> Read(IReadOnlyList<string> contents, Workshop workshop) =>
+        Named([.. contents.Select(content => JsonSerializer.Deserialize(content, WireJson.Default.OfferRecord)!)], workshop);
+
+    // Names of species are the catalogue's of now, so they are not stored with the offers.
+    private static IReadOnlyList<OfferRecord> Named(IReadOnlyList<OfferRecord> records, Workshop workshop)
+    {
+        var catalogue = workshop.Catalogue();
+        return [.. records.Select(record => record with { SpeciesName = catalogue.NameOf(record.Species) })];
+    }
 
     private static OffcutsException NoPriceList(string supplier) =>
         new(ErrorCode.NotFound, $"There is no price list of '{supplier}'. List the price lists to see which there are.");

@@ -9,20 +9,22 @@ namespace Offcuts.Host.Offers;
 internal static class OfferMapping
 {
     /// <summary>An entry of a supplier's list, with the id that it has or gets.</summary>
-    public static OfferRecord WithId(OfferEntry entry, string supplier, int index) => new(
+    public static OfferRecord WithId(OfferEntry entry, string supplier, string? supplierName, int index) => new(
         entry.Id ?? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{supplier}/{index + 1}"),
         supplier, entry.Species, entry.ThicknessMm, entry.Name, entry.Kind, entry.Surface, entry.Appearance,
-        entry.ByThePiece, entry.ByRunningLength, entry.ByVolume, entry.Available);
+        entry.ByThePiece, entry.ByRunningLength, entry.ByVolume, entry.Available, supplierName);
 
     public static Offer ToOffer(OfferRecord record, SpeciesCatalogue catalogue, string currency, string at, Faults faults)
     {
         faults.Text($"{at}/id", record.Id, 2 * Limits.MaxName, required: true);
         faults.Text($"{at}/supplier", record.Supplier, Limits.MaxName, required: true);
+        faults.Text($"{at}/supplierName", record.SupplierName, Limits.MaxName);
         faults.Text($"{at}/name", record.Name, Limits.MaxName);
         var offer = new Offer
         {
             Id = record.Id,
             Supplier = record.Supplier,
+            SupplierName = record.SupplierName,
             Name = record.Name,
             Kind = faults.Word<BoardKind>($"{at}/kind", record.Kind),
             Species = faults.Species($"{at}/species", record.Species, catalogue),
@@ -42,7 +44,7 @@ internal static class OfferMapping
     {
         var record = new OfferRecord(
             offer.Id, offer.Supplier, offer.Species, offer.Thickness.Millimetres, offer.Name, Words.Of(offer.Kind),
-            Words.Of(offer.Surface), Words.Of(offer.Appearance), Available: offer.Available);
+            Words.Of(offer.Surface), Words.Of(offer.Appearance), Available: offer.Available, SupplierName: offer.SupplierName);
         return offer.Form switch
         {
             ByThePiece piece => record with

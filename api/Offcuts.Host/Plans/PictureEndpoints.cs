@@ -34,8 +34,9 @@ internal static class PictureEndpoints
             throw new OffcutsException(ErrorCode.NotFound, $"Plan '{id}' is {Words.Of(run.State)} and has no plan to draw: ask for its state.");
         }
 
-        var problem = ProblemMapping.Read(run.Asked.Problem, workshop.Catalogue());
+        var catalogue = workshop.Catalogue();
+        var problem = ProblemMapping.Read(run.Asked.Problem, catalogue);
         var drawn = ResultReading.ToPlan(JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult)!, problem);
-        return new PlanDocument(drawn, problem, id, run.Asked.DesignVersion, run.FinishedAt ?? run.RequestedAt);
+        return new PlanDocument(drawn, problem, id, run.Asked.DesignVersion, run.FinishedAt ?? run.RequestedAt, catalogue);
     }
 }

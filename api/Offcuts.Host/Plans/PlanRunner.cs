@@ -75,25 +75,26 @@ internal sealed partial class PlanRunner(
     private void Search(QueuedRun run, CancellationToken stopping)
     {
         var asked = store.Find(run.Id)!.Asked;
-        var problem = ProblemMapping.Read(asked.Problem, workshop.Catalogue());
+        var catalogue = workshop.Catalogue();
+        var problem = ProblemMapping.Read(asked.Problem, catalogue);
         var limits = new PlanLimits(TimeSpan.FromMilliseconds(asked.BudgetMs), asked.Seed);
-        var reporter = new ProgressReporter(run.Id, store, problem.Shop.Currency, plan => Audited(run.Id, problem, plan));
+        var reporter = new ProgressReporter(run.Id, store, problem.Shop.Currency, plan => Audited(run.Id, problem, catalogue, plan));
         using var either = CancellationTokenSource.CreateLinkedTokenSource(run.Cancelled, stopping);
         var solve = settings.Solve ?? Planner.Solve;
         var plan = solve(problem, limits, reporter.Report, either.Token);
         var state = plan.Run.Finished || !either.IsCancellationRequested ? PlanState.Done
             : run.Cancelled.IsCancellationRequested ? PlanState.Cancelled
             : PlanState.Interrupted;
-        var result = Audited(run.Id, problem, plan);
+        var result = Audited(run.Id, problem, catalogue, plan);
         store.Finish(run.Id, state, ProgressReporter.Last(plan, problem.Shop.Currency), result);
     }
 
-    private string Audited(string id, PlanningProblem problem, Plan plan)
+    private string Audited(string id, PlanningProblem problem, SpeciesCatalogue catalogue, Plan plan)
     {
         var audit = settings.Audit ?? Auditor.Audit;
         var findings = audit(problem, plan);
         return findings.Count == 0
-            ? JsonSerializer.Serialize(ResultMapping.ToResult(plan, problem), WireJson.Default.PlanResult)
+            ? JsonSerializer.Serialize(ResultMapping.ToResult(plan, problem, catalogue), WireJson.Default.PlanResult)
             : throw rejected.Keep(id, problem, plan, findings);
     }
 

@@ -32,7 +32,7 @@ internal sealed class RejectedPlans(HostSettings settings)
         Directory.CreateDirectory(folder);
         var reproduction = new Reproduction(
             ProblemMapping.ToRecord(problem),
-            ResultMapping.ToResult(plan, problem),
+            ResultMapping.ToResult(plan, problem, SpeciesCatalogue.Default),
             [.. findings.Select(finding => new FindingRecord(Words.Of(finding.Rule), finding.Detail))]);
         File.WriteAllBytes(Path.Combine(folder, $"{id}.json"), JsonSerializer.SerializeToUtf8Bytes(reproduction, WireJson.Default.Reproduction));
         var first = findings[0];

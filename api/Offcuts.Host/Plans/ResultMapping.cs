@@ -8,19 +8,20 @@ namespace Offcuts.Host.Plans;
 /// <summary>Plans from the domain to the wire.</summary>
 internal static class ResultMapping
 {
-    public static PlanResult ToResult(Plan plan, PlanningProblem problem)
+    /// <summary>A plan as it is told and stored, with the names that species have now.</summary>
+    public static PlanResult ToResult(Plan plan, PlanningProblem problem, SpeciesCatalogue catalogue)
     {
         var currency = problem.Shop.Currency;
         var places = problem.Stock.ToDictionary(board => board.Id, board => board.Place, StringComparer.Ordinal);
         return new PlanResult(
             Words.Of(plan.Status), currency, InCurrency(plan.TotalCost), InCurrency(plan.WoodCost), InCurrency(plan.ItemCost),
             InCurrency(plan.WoodBound), decimal.Round(plan.Gap, 6), InCurrency(plan.WorthConsumed), InCurrency(plan.WorthReturned),
-            [.. plan.Boards.Select(board => ToRecord(board, board.BoardId is { } id ? places.GetValueOrDefault(id) : null))],
-            [.. plan.GlueUps.Select(ToRecord)],
-            [.. plan.Purchases.Select(purchase => ToRecord(purchase, currency))],
-            ShoppingLists.Of(plan, problem),
+            [.. plan.Boards.Select(board => ToRecord(board, board.BoardId is { } id ? places.GetValueOrDefault(id) : null, catalogue))],
+            [.. plan.GlueUps.Select(glueUp => ToRecord(glueUp, catalogue))],
+            [.. plan.Purchases.Select(purchase => ToRecord(purchase, currency, catalogue))],
+            ShoppingLists.Of(plan, problem, catalogue),
             [.. plan.Missing.Select(missing => new MissingRecord(
-                missing.Name, missing.Quantity, Words.Of(missing.Reason), PlanText.Of(missing, problem.Shop.Unit), missing.Closest,
+                missing.Name, missing.Quantity, Words.Of(missing.Reason), PlanText.Of(missing, problem), missing.Closest,
                 missing.Needed?.Millimetres, missing.Has?.Millimetres))],
             [.. plan.Warnings.Select(warning => new WarningRecord(
                 Words.Of(warning.Kind), warning.Subject, PlanText.Of(warning, problem.Shop.Unit), warning.Value?.Millimetres, warning.Limit?.Millimetres))],
@@ -31,18 +32,30 @@ internal static class ResultMapping
         decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
     }
 
-    public static PurchaseRecord ToRecord(Purchase purchase, string currency)
+    public static PurchaseRecord ToRecord(Purchase purchase, string currency, SpeciesCatalogue catalogue)
     {
         var offer = purchase.Offer.Offer;
         return new(
             offer.Id, offer.Supplier, offer.Name, Words.Of(offer.Kind), offer.Species, Words.Of(offer.Surface),
             ShopMapping.ToRecord(purchase.Offer.Size), purchase.Count, MoneyText.ToDecimal(purchase.Offer.Price, currency),
-            MoneyText.ToDecimal(purchase.Cost, currency));
+            MoneyText.ToDecimal(purchase.Cost, currency), offer.SupplierName, catalogue.NameOf(offer.Species), ToRate(offer, currency));
+    }
+
+    private static RateRecord ToRate(Offer offer, string currency)
+    {
+        var (price, unit) = offer.Form switch
+        {
+            ByThePiece piece => (piece.PricePerPiece, "piece"),
+            ByRunningLength running => (running.Price, Words.Of(running.Unit)),
+            ByVolume volume => (volume.Price, Words.Of(volume.Unit)),
+            _ => throw new ArgumentException($"Unknown form of offer {offer.Id}.", nameof(offer)),
+        };
+        return new(MoneyText.ToDecimal(price, currency), unit);
     }
 
     public static int Milliseconds(TimeSpan time) => (int)time.TotalMilliseconds;
 
-    private static BoardCutRecord ToRecord(BoardCut board, string? place) => new(
+    private static BoardCutRecord ToRecord(BoardCut board, string? place, SpeciesCatalogue catalogue) => new(
         board.Number, board.BoardId, board.OfferId, board.Copy, Words.Of(board.Kind), board.Species, Words.Of(board.Surface),
         ShopMapping.ToRecord(board.Size), place,
         [.. board.Defects.Select(defect => new DefectRecord(
@@ -50,7 +63,8 @@ internal static class ResultMapping
         Words.Of(board.FirstCut),
         [.. board.Pieces.Select(ToRecord)],
         [.. board.Cuts.Select(cut => new CutRecord(
-            cut.Order, Words.Of(cut.Direction), cut.Kerf.X.Millimetres, cut.Kerf.Y.Millimetres, cut.Kerf.Length.Millimetres, cut.Kerf.Width.Millimetres))]);
+            cut.Order, Words.Of(cut.Direction), cut.Kerf.X.Millimetres, cut.Kerf.Y.Millimetres, cut.Kerf.Length.Millimetres, cut.Kerf.Width.Millimetres))],
+        catalogue.NameOf(board.Species));
 
     private static PieceRecord ToRecord(Piece piece)
     {
@@ -74,9 +88,10 @@ internal static class ResultMapping
             new(kind, piece.At.X.Millimetres, piece.At.Y.Millimetres, piece.At.Length.Millimetres, piece.At.Width.Millimetres);
     }
 
-    private static GlueUpRecord ToRecord(GlueUp glueUp) => new(
+    private static GlueUpRecord ToRecord(GlueUp glueUp, SpeciesCatalogue catalogue) => new(
         glueUp.Panel, glueUp.Copy, glueUp.Species,
         [.. glueUp.SubPanels.Select(sub => new SubPanelRecord(
             sub.Number, sub.NeededWidth.Millimetres,
-            [.. sub.Strips.Select(strip => new StripRecord(strip.Order, strip.BoardNumber, strip.NetWidth.Millimetres))]))]);
+            [.. sub.Strips.Select(strip => new StripRecord(strip.Order, strip.BoardNumber, strip.NetWidth.Millimetres))]))],
+        catalogue.NameOf(glueUp.Species));
 }

@@ -16,7 +16,7 @@ internal sealed class Frame
     public Frame(PlanDocument document, BoardCut board, BoardView view, MarkLanes lanes, IReadOnlyList<KeyedPiece> inKey)
     {
         (this.document, this.board, this.view) = (document, board, view);
-        Heading = FormattableString.Invariant($"Board {board.Number}: {Words.Name(board, document.Problem)}");
+        Heading = FormattableString.Invariant($"Board {board.Number}: {Words.Name(document, board)}");
         Top = -lanes.Above - 48;
         AddHeading();
         AddDimensions(view.Bottom + lanes.Below + 10);
@@ -37,7 +37,7 @@ internal sealed class Frame
     private void AddHeading()
     {
         const decimal Room = BoardView.PageWidth - 230;
-        var wood = $"{Words.Wood(board.Species, board.Kind, board.Surface)}, {SizeText.Format(board.Size, document.Unit)}";
+        var wood = $"{Words.Wood(document, board.Species, board.Kind, board.Surface)}, {SizeText.Format(board.Size, document.Unit)}";
         var place = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId)?.Place;
         var size = Lettering.Width(Heading, 16, bold: true) <= Room ? 16m : 12m;
         elements.Add(Shapes.Text(2, Top + 17, size, "start", Lettering.Shorten(Heading, size, Room, bold: true), "strong"));

@@ -11,7 +11,7 @@ internal static class BoardSection
         var pieces = KeyedPiece.Of(document, board);
         return Markup.Html(
             "section", "board",
-            Markup.Html("h3", "spoken", FormattableString.Invariant($"Board {board.Number}: {Words.Name(board, document.Problem)}")),
+            Markup.Html("h3", "spoken", FormattableString.Invariant($"Board {board.Number}: {Words.Name(document, board)}")),
             Markup.Html("div", "picture", Diagram.Element(document, board, withKey: false)),
             Markup.Html("div", "tables", Cuts(document, board, pieces), Pieces(pieces)));
     }

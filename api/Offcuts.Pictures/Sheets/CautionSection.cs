@@ -9,13 +9,13 @@ internal static class CautionSection
     /// <summary>The parts that the plan does not make, with the reasons; null if it makes all.</summary>
     public static XElement? Missing(PlanDocument document) => document.Plan.Missing.Count == 0 ? null : Markup.Html(
         "section", "missing", Markup.Html("h2", null, "Missing"),
-        Markup.Html("ul", null, document.Plan.Missing.Select(missing => Markup.Html("li", null, PlanText.Of(missing, document.Unit)))));
+        Markup.Html("ul", null, document.Plan.Missing.Select(missing => Markup.Html("li", null, PlanText.Of(missing, document.Problem)))));
 
     /// <summary>The plan's warnings and the usual cautions.</summary>
     public static XElement Mind(PlanDocument document) => Markup.Html(
         "section", "mind", Markup.Html("h2", null, "Before you cut"),
-        Markup.Html("ul", null, document.Plan.Warnings.Select(warning =>
-            Markup.Html("li", "warning", Markup.Html("strong", null, PlanText.Of(warning, document.Unit))))
+        Markup.Html("ul", null, PlanText.Of(document.Plan.Warnings, document.Unit).Select(warning =>
+            Markup.Html("li", "warning", Markup.Html("strong", null, warning)))
             .Concat(Usual(document).Select(caution => Markup.Html("li", null, caution)))));
 
     private static IEnumerable<string> Usual(PlanDocument document)

@@ -18,7 +18,7 @@ internal static class GlueUpSection
         var finished = panel is null ? "" : $", finished {SizeText.Format(panel.Finished, document.Unit)}";
         return Markup.Html(
             "div", "glue-up",
-            Markup.Html("h3", null, $"{name}: {Words.Species(glueUp.Species)}{finished}"),
+            Markup.Html("h3", null, $"{name}: {document.Species(glueUp.Species)}{finished}"),
             glueUp.SubPanels.Select(subPanel => SubPanel(document, glueUp, subPanel)));
     }
 
@@ -42,7 +42,7 @@ internal static class GlueUpSection
         return
         [
             Table.Tick("laid"), FormattableString.Invariant($"{strip.Order}"),
-            FormattableString.Invariant($"{strip.BoardNumber} ({Words.Name(board, document.Problem)})"), piece?.Key ?? "",
+            FormattableString.Invariant($"{strip.BoardNumber} ({Words.Name(document, board)})"), piece?.Key ?? "",
             LengthText.Format(strip.NetWidth, document.Unit),
         ];
     }

@@ -19,8 +19,8 @@ internal static class RackSection
         var stock = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId);
         return
         [
-            Table.Tick($"fetched {board.BoardId}"), Markup.Html("strong", null, Words.Name(board, document.Problem)),
-            Words.Wood(board.Species, board.Kind, board.Surface), SizeText.Format(board.Size, document.Unit),
+            Table.Tick($"fetched {board.BoardId}"), Markup.Html("strong", null, Words.Name(document, board)),
+            Words.Wood(document, board.Species, board.Kind, board.Surface), SizeText.Format(board.Size, document.Unit),
             stock?.Place ?? "", string.Join("; ", new[] { stock?.Note, stock?.Source is { } source ? $"from {source}" : null }.OfType<string>()),
         ];
     }

@@ -9,23 +9,26 @@ internal static class ShoppingSection
     public static XElement Of(PlanDocument document)
     {
         var (purchases, items) = (document.Plan.Purchases, document.Problem.Design.Items);
-        var suppliers = purchases.Select(purchase => purchase.Offer.Offer.Supplier)
-            .Concat(items.Select(item => item.Supplier ?? "")).Distinct().Order(StringComparer.Ordinal).OrderBy(name => name.Length == 0);
+        // A design names a supplier as people do, an offer as paths do.
+        var suppliers = purchases.Select(purchase => Slug.Of(purchase.Offer.Offer.Supplier))
+            .Concat(items.Select(item => Slug.Of(item.Supplier ?? ""))).Distinct().Order(StringComparer.Ordinal).OrderBy(name => name.Length == 0);
         return Markup.Html(
             "section", null, Markup.Html("h2", null, "Shopping list"),
             purchases.Count + items.Count == 0 ? Markup.Html("p", null, "Nothing to buy: all of it comes from the rack.") : null,
             suppliers.Select(supplier => Supplier(document, supplier)));
     }
 
-    private static XElement Supplier(PlanDocument document, string name)
+    private static XElement Supplier(PlanDocument document, string supplier)
     {
-        var purchases = document.Plan.Purchases.Where(purchase => purchase.Offer.Offer.Supplier == name).ToList();
-        var items = document.Problem.Design.Items.Where(item => (item.Supplier ?? "") == name).ToList();
+        var purchases = document.Plan.Purchases.Where(purchase => Slug.Of(purchase.Offer.Offer.Supplier) == supplier).ToList();
+        var items = document.Problem.Design.Items.Where(item => Slug.Of(item.Supplier ?? "") == supplier).ToList();
+        var name = document.Problem.Offers.FirstOrDefault(offer => offer.SupplierName is not null && Slug.Of(offer.Supplier) == supplier)?.SupplierName
+            ?? items.FirstOrDefault()?.Supplier ?? purchases.FirstOrDefault()?.Offer.Offer.Supplier ?? supplier;
         var total = purchases.Select(purchase => purchase.Cost).Concat(items.Select(item => item.UnitPrice * item.Quantity))
             .Aggregate(Domain.Money.Zero, (sum, cost) => sum + cost);
         return Markup.Html(
             "div", "supplier",
-            Markup.Html("h3", null, $"{(name.Length == 0 ? "Any supplier" : name)}: {Money(total, document)}"),
+            Markup.Html("h3", null, $"{(supplier.Length == 0 ? "Any supplier" : name)}: {Money(total, document)}"),
             Table.Of(["", "How many", "What to ask for", "Price each", "Price"],
                 purchases.GroupBy(purchase => purchase.Offer.Offer.Id).SelectMany(offer => Wood(document, [.. offer]))
                     .Concat(items.Select(item => Item(document, item)))));
@@ -41,7 +44,7 @@ internal static class ShoppingSection
                 Table.Tick("bought"), FormattableString.Invariant($"{purchase.Count}"),
                 new object?[]
                 {
-                    $"{What(offer, document.Unit)}, {Markings(purchase.Offer, document.Unit)}",
+                    $"{What(document, offer)}, {Markings(purchase.Offer, document.Unit)}",
                     offer.Name is { } label ? Markup.Html("div", "aside", $"listed as: {label}") : null,
                     purchase == purchases[^1] ? Markup.Html("div", "aside", Advice(offer, purchases, document)) : null,
                 },
@@ -50,17 +53,14 @@ internal static class ShoppingSection
         }
     }
 
-    private static string What(Offer offer, DisplayUnit unit)
+    private static string What(PlanDocument document, Offer offer)
     {
-        var wood = $"{Words.Thickness(offer, unit)} {Words.Wood(offer.Species, offer.Kind, offer.Surface)}";
+        var wood = $"{YardText.Thickness(offer.Kind, offer.Surface, offer.Thickness, document.Unit)} {Words.Wood(document, offer.Species, offer.Kind, offer.Surface)}";
         return $"{wood}, {Words.Look(offer.Appearance)}";
     }
 
-    private static string Markings(OfferSize size, DisplayUnit unit)
-    {
-        var face = SizeText.FormatFace(size.Size.Width, size.Size.Length, unit);
-        return size.Offer.Form is ByVolume ? $"at least {face}" : face;
-    }
+    private static string Markings(OfferSize size, DisplayUnit unit) =>
+        YardText.Face(size.Size.Width, size.Size.Length, size.Offer.Form is ByVolume, unit);
 
     private static string Advice(Offer offer, IReadOnlyList<Purchase> purchases, PlanDocument document)
     {

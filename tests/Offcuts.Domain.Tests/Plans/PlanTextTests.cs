@@ -43,6 +43,24 @@ public class PlanTextTests
     }
 
     [Fact]
+    public void Tells_a_blank_too_short_for_both_machines_once()
+    {
+        PlanWarning[] warnings =
+        [
+            new(WarningKind.ShortForJointer, "Rail", Length.FromInches(9), Length.FromInches(12)),
+            new(WarningKind.Defects, "K7M"),
+            new(WarningKind.ShortForPlaner, "Rail", Length.FromInches(9), Length.FromInches(12)),
+            new(WarningKind.ShortForPlaner, "Leg", Length.FromInches(9), Length.FromInches(12)),
+        ];
+
+        var lines = PlanText.Of(warnings, DisplayUnit.Inch);
+
+        Assert.Equal(3, lines.Count);
+        Assert.Contains("Rail (9\" long) is shorter than the 12\" that the shop takes as safe at the jointer and the planer:", lines[0], StringComparison.Ordinal);
+        Assert.Contains("safe at the planer:", lines[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Warns_without_sizes_too() =>
         Assert.Equal(
             "The blank of Rail is shorter than what the shop takes as safe at the planer: "

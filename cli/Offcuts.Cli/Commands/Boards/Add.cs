@@ -46,7 +46,7 @@ internal static class Add
 
         // The id is the data: a script takes it, a person writes it on the end grain.
         run.Terminal.Out.WriteLine(SafeText.Of(board.Id));
-        run.Say($"Logged {board.Species}, {BoardView.Size(board, unit)}. Write {board.Id} on its end grain.");
+        run.Say($"Logged {BoardView.Species(board)}, {BoardView.Size(board, unit)}. Write {board.Id} on its end grain.");
         return ExitCode.Ok;
     }
 }

@@ -11,6 +11,9 @@ internal static class BoardView
     public static string Size(BoardRecord board, DisplayUnit unit) =>
         Lengths.Text(new(board.ThicknessMm, board.WidthMm, board.LengthMm), unit);
 
+    /// <summary>The species' name; its id where an older server gives no name.</summary>
+    public static string Species(BoardRecord board) => board.SpeciesName ?? board.Species;
+
     /// <summary>A list.</summary>
     public static void WriteTable(IEnumerable<BoardRecord> boards, DisplayUnit unit, Terminal terminal)
     {
@@ -18,7 +21,7 @@ internal static class BoardView
         foreach (var board in boards)
         {
             table.Add(
-                board.Id, board.Species, Size(board, unit), board.Quantity.ToString(CultureInfo.InvariantCulture),
+                board.Id, Species(board), Size(board, unit), board.Quantity.ToString(CultureInfo.InvariantCulture),
                 board.Kind == "sheet" ? "sheet" : board.Surface, board.Appearance, board.Status, board.Place);
         }
 
@@ -31,7 +34,7 @@ internal static class BoardView
         var logged = board.LoggedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         (string Name, string? Value)[] rows =
         [
-            ("Board", board.Id), ("Species", board.Species), ("Size", Size(board, unit)),
+            ("Board", board.Id), ("Species", Species(board)), ("Size", Size(board, unit)),
             ("Quantity", board.Quantity.ToString(CultureInfo.InvariantCulture)), ("Kind", $"{board.Kind}, {board.Surface}"),
             ("Appearance", board.Appearance), ("Status", board.Status), ("Place", board.Place), ("Source", board.Source),
             ("Logged", logged), ("Note", board.Note), .. board.Defects.Select(defect => ("Defect", (string?)Defect(defect, unit))),

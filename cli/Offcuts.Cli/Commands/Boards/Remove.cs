@@ -24,7 +24,7 @@ internal static class Remove
         foreach (var id in ids)
         {
             var board = await api.GetBoardAsync(id, run.Cancellation);
-            run.Say($"{board.Id}  {board.Species}  {BoardView.Size(board, unit)}");
+            run.Say($"{board.Id}  {BoardView.Species(board)}  {BoardView.Size(board, unit)}");
         }
 
         if (run.Get(BoardOptions.DryRun))

@@ -9,7 +9,7 @@ namespace Offcuts.Cli.Commands.Designs;
 internal static class DesignView
 {
     /// <summary>Its parts, panels and items.</summary>
-    public static void Write(DesignRecord stored, ShopRecord shop, DisplayUnit unit, Terminal terminal)
+    public static void Write(DesignRecord stored, SpeciesList known, ShopRecord shop, DisplayUnit unit, Terminal terminal)
     {
         var design = stored.Design;
         terminal.Out.WriteLine(terminal.Bold(SafeText.Of($"{design.Name}  ({stored.Reference}, version {stored.Version})")));
@@ -18,6 +18,7 @@ internal static class DesignView
             terminal.Out.WriteLine(SafeText.Of(description.ReplaceLineEndings(" ").Trim()));
         }
 
+        var names = known.Items.ToDictionary(species => species.Id, species => species.Name, StringComparer.Ordinal);
         var groups = (design.Groups ?? []).ToDictionary(group => group.Name, StringComparer.Ordinal);
         var table = new Table("PART", ">QTY", ">FINISHED SIZE", "SPECIES", "LOOK", "GRAIN", "GROUP");
         foreach (var part in design.Parts ?? [])
@@ -49,7 +50,7 @@ internal static class DesignView
         string Size(decimal thickness, decimal width, decimal length) => Lengths.Text(new(thickness, width, length), unit);
 
         string Species(IReadOnlyList<string>? own, string? group) =>
-            string.Join(", ", own is { Count: > 0 } ? own : group is not null && groups.TryGetValue(group, out var of) ? of.Species ?? [] : []);
+            string.Join(", ", (own is { Count: > 0 } ? own : group is not null && groups.TryGetValue(group, out var of) ? of.Species ?? [] : []).Select(word => names.GetValueOrDefault(word, word)));
     }
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);

@@ -53,14 +53,15 @@ internal static class DesignsCommand
 
     private static async Task<int> ShowAsync(Run run)
     {
-        var design = await (await run.ConnectAsync()).GetDesignAsync(run.Get(Design), run.Cancellation);
+        var api = await run.ConnectAsync();
+        var design = await api.GetDesignAsync(run.Get(Design), run.Cancellation);
         if (run.Json)
         {
             run.WriteJson(design, ClientJson.Default.DesignRecord);
         }
         else
         {
-            DesignView.Write(design, await run.ShopAsync(), await run.UnitAsync(), run.Terminal);
+            DesignView.Write(design, await api.ListSpeciesAsync(run.Cancellation), await run.ShopAsync(), await run.UnitAsync(), run.Terminal);
         }
 
         return ExitCode.Ok;

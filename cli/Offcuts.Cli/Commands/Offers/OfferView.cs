@@ -11,17 +11,21 @@ internal static class OfferView
     /// <summary>A list.</summary>
     public static void Write(IReadOnlyList<OfferRecord> offers, ShopRecord shop, DisplayUnit unit, Terminal terminal)
     {
-        var table = new Table("OFFER", "SPECIES", ">THICK", "SURFACE", ">WIDTHS", ">LENGTHS", ">PRICE", "PER", ">LEFT");
+        var table = new Table("SUPPLIER", "LISTED AS", "SPECIES", ">THICK", "SURFACE", ">WIDTHS", ">LENGTHS", ">PRICE", "PER", ">LEFT");
         foreach (var offer in offers)
         {
             var (widths, lengths, price, per) = Form(offer);
             table.Add(
-                offer.Id, offer.Species, Text(offer.ThicknessMm), offer.Kind == "sheet" ? "sheet" : offer.Surface,
-                Range(widths), Range(lengths), Price.Of(price, shop.Currency), per,
+                offer.SupplierName ?? offer.Supplier, offer.Name ?? offer.Id, offer.SpeciesName ?? offer.Species, Thickness(offer), offer.Kind == "sheet" ? "sheet" : offer.Surface,
+                Range(widths), Range(lengths), Price.Of(price, shop.Currency), per.Replace('-', ' '),
                 offer.Available?.ToString(CultureInfo.InvariantCulture) ?? "any");
         }
 
         table.Write(terminal);
+
+        string Thickness(OfferRecord offer) => YardText.Thickness(
+            offer.Kind == "sheet" ? BoardKind.Sheet : BoardKind.Solid, offer.Surface == "rough" ? Surface.Rough : Surface.Surfaced,
+            Length.FromMillimetres(offer.ThicknessMm), unit);
 
         string Text(decimal millimetres) => LengthText.Format(Length.FromMillimetres(millimetres), unit);
 

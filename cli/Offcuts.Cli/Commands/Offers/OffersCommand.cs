@@ -1,14 +1,15 @@
 using System.CommandLine;
 using Offcuts.Cli.Connections;
 using Offcuts.Contracts;
+using Offcuts.Domain;
 
 namespace Offcuts.Cli.Commands.Offers;
 
 /// <summary><c>offcuts offers</c>.</summary>
 internal static class OffersCommand
 {
-    private static readonly Option<string> Supplier = new("--supplier") { Description = "Only of this supplier", HelpName = "NAME" };
-    private static readonly Option<string> Species = new("--species") { Description = "Only of this species", HelpName = "SPECIES" };
+    private static readonly Option<string> Supplier = new("--supplier") { Description = "Only of this supplier, by name or id", HelpName = "NAME" };
+    private static readonly Option<string> Species = new("--species") { Description = "Only of this species, by id or name", HelpName = "SPECIES" };
     private static readonly Option<string> Kind = new("--kind") { Description = "solid, sheet", HelpName = "WORD", CompletionSources = { "solid", "sheet" } };
     private static readonly Option<string> MinThickness = new("--min-thickness") { Description = "Least thickness", HelpName = "LENGTH" };
     private static readonly Option<string> MaxThickness = new("--max-thickness") { Description = "Greatest thickness", HelpName = "LENGTH" };
@@ -25,7 +26,7 @@ internal static class OffersCommand
         var unit = await run.UnitAsync();
         var query = new OfferQuery
         {
-            Supplier = run.Get(Supplier),
+            Supplier = run.Get(Supplier) is { } supplier ? Slug.Of(supplier) : null,
             Species = run.Get(Species),
             Kind = run.Get(Kind),
             MinThicknessMm = Lengths.Millimetres(run, MinThickness, unit),

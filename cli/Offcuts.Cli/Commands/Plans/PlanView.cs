@@ -25,17 +25,23 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
     private void WriteMoney()
     {
         to.WriteLine($"Costs {Money(plan.TotalCost)}: {Money(plan.WoodCost)} for wood, {Money(plan.ItemCost)} for items.");
-        to.WriteLine(plan.Status == "proved"
-            ? "Proved: no plan for these parts spends less on wood."
-            : plan.Gap == 0
-                ? "No plan for the parts that can be had spends less on wood."
-                : string.Create(CultureInfo.InvariantCulture, $"At most {plan.Gap * 100:0.#} % above the best possible: no plan spends less than {Money(plan.WoodBound)} on wood."));
+        to.WriteLine(Verdict());
         to.WriteLine($"Cuts up boards worth {Money(plan.WorthConsumed)}; leftovers worth {Money(plan.WorthReturned)} go back to the rack.");
         if (!plan.Run.Finished)
         {
             to.WriteLine("The search was ended before it was done; a longer --budget may find better.");
         }
     }
+
+    // The gap is a share of what this plan spends, rounded up so that it never promises too much.
+    private string Verdict() => (plan.Status, plan.Gap) switch
+    {
+        ("proved", _) => "Proved: no plan for these parts spends less on wood.",
+        (_, 0) => "Proved for the parts that can be had: no plan for them spends less on wood.",
+        _ => string.Create(
+            CultureInfo.InvariantCulture,
+            $"Not proved: another plan may spend up to {Math.Ceiling(plan.Gap * 1000) / 10:0.#} % less on wood, but none less than {Money(plan.WoodBound)}."),
+    };
 
     private void WriteShopping()
     {
@@ -45,20 +51,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
             to.WriteLine("  Nothing.");
         }
 
-        foreach (var list in plan.ShoppingLists)
-        {
-            to.WriteLine(SafeText.Of($"  {list.Supplier ?? "Anywhere"}: {Money(list.Total)}"));
-            foreach (var wood in list.Wood)
-            {
-                to.WriteLine(SafeText.Of(
-                    $"    {Count(wood.Count)} x {wood.Species}, {Milled(wood.Kind, wood.Surface)}, {Lengths.Text(wood.Size, unit)}: {Money(wood.Cost)}  ({wood.Name ?? wood.OfferId})"));
-            }
-
-            foreach (var item in list.Items)
-            {
-                to.WriteLine(SafeText.Of($"    {Count(item.Quantity)} x {item.Name}: {Money(item.UnitPrice * item.Quantity)}"));
-            }
-        }
+        new ShoppingView(terminal, unit, plan).Write();
     }
 
     private void WriteBoards()
@@ -66,15 +59,28 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         Heading("Cut, in this order");
         foreach (var board in plan.Boards)
         {
-            var which = board.BoardId is { } id ? $"board {id}" : $"bought, {board.OfferId}";
+            var which = Which(board);
             var place = board.Place is null ? "" : $", {board.Place}";
             to.WriteLine(SafeText.Of(
-                $"  {Count(board.Number),2}. {which}{place}: {board.Species}, {Milled(board.Kind, board.Surface)}, {Lengths.Text(board.Size, unit)}; {board.FirstCut} first"));
+                $"  {Count(board.Number),2}. {which}{place}: {board.SpeciesName ?? board.Species}, {Milled(board.Kind, board.Surface)}, {Lengths.Text(board.Size, unit)}; {board.FirstCut} first"));
             foreach (var piece in board.Pieces.Where(piece => piece.Kind != "waste"))
             {
                 to.WriteLine(SafeText.Of($"        {Piece(piece),-30} {Face(piece)}{(piece.Turned == true ? ", turned" : "")}".TrimEnd()));
             }
         }
+    }
+
+    private string Which(BoardCutRecord board)
+    {
+        var alike = plan.Boards.Count(other => (other.BoardId, other.OfferId) == (board.BoardId, board.OfferId)) > 1;
+        var piece = alike || board.Copy > 1 ? $", piece {Count(board.Copy)}" : "";
+        if (board.BoardId is { } id)
+        {
+            return $"board {id}{piece}";
+        }
+
+        var bought = plan.Purchases.FirstOrDefault(purchase => purchase.OfferId == board.OfferId);
+        return $"bought: {bought?.Name ?? board.SpeciesName ?? board.Species} from {bought?.SupplierName ?? bought?.Supplier ?? board.OfferId}{piece}";
     }
 
     private void WriteGlueUps()
@@ -106,7 +112,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         Heading("Missing");
         foreach (var part in plan.Missing)
         {
-            to.WriteLine(SafeText.Of($"  {Count(part.Quantity)} x {part.Name}: {part.Reason}"));
+            to.WriteLine(SafeText.Of($"  {part.Reason}"));
         }
     }
 
@@ -118,9 +124,9 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         }
 
         Heading("Mind");
-        foreach (var warning in plan.Warnings)
+        foreach (var line in WarningLines.Of(plan.Warnings, unit))
         {
-            to.WriteLine(SafeText.Of($"  {warning.Subject}: {warning.Text}"));
+            to.WriteLine(SafeText.Of($"  {line}"));
         }
     }
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Offcuts.Cli.Commands.Offers;
 using Offcuts.Cli.Connections;
+using Offcuts.Domain;
 
 namespace Offcuts.Cli.Commands.Prices;
 
@@ -9,7 +10,7 @@ namespace Offcuts.Cli.Commands.Prices;
 internal static class PricesCommand
 {
     private static readonly Argument<string> File = Documents.Argument("A supplier's price list");
-    private static readonly Argument<string> Supplier = new("SUPPLIER") { Description = "The supplier, in lower-case words with hyphens" };
+    private static readonly Argument<string> Supplier = new("SUPPLIER") { Description = "The supplier, by name or id" };
     private static readonly Option<string> As = new("--supplier") { Description = "The supplier in lower-case words with hyphens, if the list does not name it", HelpName = "NAME" };
     private static readonly Option<bool> Yes = new("--yes", "-y") { Description = "Do not ask" };
 
@@ -39,10 +40,10 @@ internal static class PricesCommand
             return ExitCode.Ok;
         }
 
-        var table = new Table("SUPPLIER", ">OFFERS", "LOADED");
+        var table = new Table("SUPPLIER", "ID", ">OFFERS", "LOADED");
         foreach (var list in lists.Items)
         {
-            table.Add(list.Supplier, list.Offers.ToString(CultureInfo.InvariantCulture), list.UpdatedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            table.Add(list.SupplierName ?? list.Supplier, list.Supplier, list.Offers.ToString(CultureInfo.InvariantCulture), list.UpdatedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         }
 
         table.Write(run.Terminal);
@@ -65,13 +66,13 @@ internal static class PricesCommand
         }
 
         run.Terminal.Out.WriteLine(SafeText.Of(list.Supplier));
-        run.Say(string.Create(CultureInfo.InvariantCulture, $"Loaded {list.Offers.Count} offers. See them with 'offcuts prices show {list.Supplier}'."));
+        run.Say(string.Create(CultureInfo.InvariantCulture, $"Loaded {list.Offers.Count} offers of {list.SupplierName ?? list.Supplier}. See them with 'offcuts prices show {list.Supplier}'."));
         return ExitCode.Ok;
     }
 
     private static async Task<int> ShowAsync(Run run)
     {
-        var list = await (await run.ConnectAsync()).GetPriceListAsync(run.Get(Supplier), run.Cancellation);
+        var list = await (await run.ConnectAsync()).GetPriceListAsync(Slug.Of(run.Get(Supplier)), run.Cancellation);
         if (run.Json)
         {
             run.WriteJson(list, ClientJson.Default.PriceListRecord);
@@ -87,8 +88,8 @@ internal static class PricesCommand
     private static async Task<int> RemoveAsync(Run run)
     {
         var api = await run.ConnectAsync();
-        var list = await api.GetPriceListAsync(run.Get(Supplier), run.Cancellation);
-        if (!run.Confirm(string.Create(CultureInfo.InvariantCulture, $"Remove all {list.Offers.Count} offers of {list.Supplier}?"), Yes))
+        var list = await api.GetPriceListAsync(Slug.Of(run.Get(Supplier)), run.Cancellation);
+        if (!run.Confirm(string.Create(CultureInfo.InvariantCulture, $"Remove all {list.Offers.Count} offers of {list.SupplierName ?? list.Supplier}?"), Yes))
         {
             run.Say("Nothing was removed.");
             return ExitCode.Failed;
