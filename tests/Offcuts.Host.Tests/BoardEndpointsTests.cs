@@ -56,6 +56,19 @@ public sealed class BoardEndpointsTests(Service service) : IClassFixture<Service
     }
 
     [Fact]
+    public async Task A_list_of_one_species_takes_any_of_its_names_and_refuses_a_mistyped_one()
+    {
+        var created = await service.SendAsync("POST", "/v1/boards", Walnut);
+        var id = created.Headers.Location!.ToString().Split('/')[^1];
+        Assert.Contains(id, await service.Client.GetStringAsync("/v1/boards?species=walnut&limit=500"), StringComparison.Ordinal);
+        Assert.DoesNotContain(id, await service.Client.GetStringAsync("/v1/boards?species=cherry&limit=500"), StringComparison.Ordinal);
+
+        var answer = await service.SendAsync("GET", "/v1/boards?species=walnutt");
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Equal("?species", (await Service.ProblemAsync(answer)).GetProperty("errors")[0].GetProperty("pointer").GetString());
+    }
+
+    [Fact]
     public async Task A_length_between_two_ticks_is_refused_with_both_named()
     {
         var answer = await service.SendAsync("POST", "/v1/boards", Walnut.Replace("25.4,", "25.401,", StringComparison.Ordinal));

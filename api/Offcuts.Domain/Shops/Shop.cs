@@ -45,8 +45,11 @@ public sealed record Shop
     /// <summary>The widest strip to glue up, where a panel does not say. Default 6 in (makers disagree: 3 to 8 in).</summary>
     public Length WidestStrip { get; init; } = Length.FromInches(6);
 
-    /// <summary>The smallest leftover worth keeping. Default 12 x 2 x 1/2 in: no consensus exists, users set their own.</summary>
-    public Dimensions Keep { get; init; } = new(Length.FromInches(0, 1, 2), Length.FromInches(2), Length.FromInches(12));
+    /// <summary>
+    /// The smallest leftover worth keeping. Default 12 in long, 2 in wide and 1/4 in thick (thin panel stock is kept too): no
+    /// consensus exists, users set their own.
+    /// </summary>
+    public Dimensions Keep { get; init; } = new(Length.FromInches(0, 1, 4), Length.FromInches(2), Length.FromInches(12));
 
     /// <summary>The shortest piece that is safe at the planer. Default 12 in; the machine's manual decides.</summary>
     public Length ShortestAtPlaner { get; init; } = Length.FromInches(12);
