@@ -8,8 +8,8 @@ public sealed record HostSettings
     /// <summary>The SQLite file; made if it does not exist.</summary>
     public required string DatabasePath { get; init; }
 
-    /// <summary>Listen on this Unix socket and on no port; null to listen on <see cref="Urls"/>.</summary>
-    public string? UnixSocketPath { get; init; }
+    /// <summary>Listen nowhere; requests come through <see cref="OffcutsHost.CreateHandler"/>. False to listen on <see cref="Urls"/>.</summary>
+    public bool InProcess { get; init; }
 
     /// <summary>Addresses to listen on, separated by semicolons.</summary>
     public string Urls { get; init; } = "http://127.0.0.1:5080";

@@ -1,11 +1,13 @@
 using System.Reflection;
 using System.Text.Json.Serialization;
+using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Boards;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
+using Offcuts.Host.InProcess;
 using Offcuts.Host.Offers;
 using Offcuts.Host.Plans;
 using Offcuts.Host.Reference;
@@ -27,29 +29,7 @@ public static class OffcutsHost
     {
         ArgumentNullException.ThrowIfNull(settings);
         RefuseForeignAddresses(settings);
-        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production });
-        builder.Logging.ClearProviders().SetMinimumLevel(LogLevel.Warning)
-            .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
-        if (settings.UnixSocketPath is not null)
-        {
-            // What keeps it from starting is thrown to the client that hosts it, who tells it in its own words.
-            builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
-        }
-
-        builder.WebHost.ConfigureKestrel(kestrel =>
-        {
-            kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = MaxBodyBytes;
-            if (settings.UnixSocketPath is { } socket)
-            {
-                kestrel.ListenUnixSocket(socket);
-            }
-        });
-        if (settings.UnixSocketPath is null)
-        {
-            builder.WebHost.UseUrls(settings.Urls);
-        }
-
+        var builder = settings.InProcess ? InProcessBuilder() : ListeningBuilder(settings.Urls);
         builder.Services.ConfigureHttpJsonOptions(json =>
         {
             json.SerializerOptions.TypeInfoResolverChain.Insert(0, WireJson.Default);
@@ -65,7 +45,11 @@ public static class OffcutsHost
 
         var app = builder.Build();
         app.UseProblems();
-        if (settings.UnixSocketPath is null && !settings.AllowNonLoopback)
+        if (settings.InProcess)
+        {
+            app.UseBodyLimit(MaxBodyBytes);
+        }
+        else if (!settings.AllowNonLoopback)
         {
             app.UseLoopbackHostCheck();
         }
@@ -88,6 +72,37 @@ public static class OffcutsHost
         return app;
     }
 
+    /// <summary>A handler whose requests an application in this process answers. It must be started, and built with <see cref="HostSettings.InProcess"/>.</summary>
+    public static HttpMessageHandler CreateHandler(WebApplication app)
+    {
+        ArgumentNullException.ThrowIfNull(app);
+        return new InProcessHandler((InProcessServer)app.Services.GetRequiredService<IServer>());
+    }
+
+    private static WebApplicationBuilder ListeningBuilder(string urls)
+    {
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production });
+        builder.Logging.ClearProviders().SetMinimumLevel(LogLevel.Warning)
+            .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+        builder.WebHost.UseUrls(urls).ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = MaxBodyBytes;
+        });
+        return builder;
+    }
+
+    // Nothing but what the endpoints need: no configuration files and their watchers, no console logger, no Kestrel.
+    private static WebApplicationBuilder InProcessBuilder()
+    {
+        var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { EnvironmentName = Environments.Production });
+        // What keeps it from starting is thrown to the client that hosts it, who tells it in its own words.
+        builder.Logging.SetMinimumLevel(LogLevel.Warning).AddProvider(new StandardErrorLog())
+            .AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
+        builder.Services.AddRoutingCore().AddSingleton<IServer, InProcessServer>().AddSingleton<IHostLifetime, NoLifetime>();
+        return builder;
+    }
+
     private static void AddServices(IServiceCollection services, Database database) => services
         .AddSingleton(new BoardStore(database, TimeProvider.System))
         .AddSingleton(new ShopStore(database))
@@ -107,7 +122,7 @@ public static class OffcutsHost
 
     private static void RefuseForeignAddresses(HostSettings settings)
     {
-        if (settings.UnixSocketPath is not null || settings.AllowNonLoopback)
+        if (settings.InProcess || settings.AllowNonLoopback)
         {
             return;
         }

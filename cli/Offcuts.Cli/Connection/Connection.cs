@@ -1,10 +1,9 @@
-using System.Net.Sockets;
 using Offcuts.Contracts;
 using Refit;
 
 namespace Offcuts.Cli.Connections;
 
-/// <summary>A client of the API, wherever it is; above the handler's connect callback nothing knows where that is.</summary>
+/// <summary>A client of the API, wherever it is; above the handler nothing knows where that is.</summary>
 internal sealed class Connection : IAsyncDisposable
 {
     private static readonly TimeSpan ConnectTimeout = TimeSpan.FromSeconds(5);
@@ -12,13 +11,9 @@ internal sealed class Connection : IAsyncDisposable
     private readonly EmbeddedServer? embedded;
     private readonly HttpClient client;
 
-    private Connection(Uri address, SocketsHttpHandler handler, EmbeddedServer? embedded)
+    private Connection(Uri address, HttpMessageHandler handler, EmbeddedServer? embedded)
     {
         this.embedded = embedded;
-        handler.ConnectTimeout = ConnectTimeout;
-        // Nothing between this program and its server may answer in its place.
-        handler.UseProxy = embedded is null;
-        handler.AllowAutoRedirect = false;
         client = new HttpClient(handler) { BaseAddress = address, Timeout = AnswerTimeout };
         Api = RestService.For<IOffcutsApi>(client, new RefitSettings(new SystemTextJsonContentSerializer(ClientJson.Default.Options)));
     }
@@ -31,28 +26,11 @@ internal sealed class Connection : IAsyncDisposable
     {
         if (choice.Server is { } server)
         {
-            return new Connection(server, new SocketsHttpHandler(), null);
+            return new Connection(server, new SocketsHttpHandler { ConnectTimeout = ConnectTimeout, AllowAutoRedirect = false }, null);
         }
 
         var embedded = await EmbeddedServer.StartAsync(choice.DatabasePath!, cancellationToken);
-        var handler = new SocketsHttpHandler
-        {
-            ConnectCallback = async (_, token) =>
-            {
-                var line = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
-                try
-                {
-                    await line.ConnectAsync(new UnixDomainSocketEndPoint(embedded.SocketPath), token);
-                    return new NetworkStream(line, ownsSocket: true);
-                }
-                catch
-                {
-                    line.Dispose();
-                    throw;
-                }
-            },
-        };
-        return new Connection(new Uri("http://offcuts"), handler, embedded);
+        return new Connection(new Uri("http://offcuts"), embedded.CreateHandler(), embedded);
     }
 
     /// <inheritdoc/>

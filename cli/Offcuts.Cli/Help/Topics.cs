@@ -35,7 +35,7 @@ internal static class Topics
               HOME                        the home folder
               NO_COLOR                    if not empty, no escape sequences are written; --no-color does the same
               TERM                        'dumb' means no escape sequences and no progress line
-              TMPDIR                      where the private socket and the demo's store are made
+              TMPDIR                      where the demo's store is made
 
             'offcuts status' says which server or store is used, and why.
             """,
