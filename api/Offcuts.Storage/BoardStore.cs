@@ -37,6 +37,8 @@ public sealed record BoardFilter
 /// <param name="clock">Says when a board is logged.</param>
 public sealed class BoardStore(Database database, TimeProvider clock)
 {
+    private const int DefectsAtOnce = 500;
+
     private const string Columns = """
         sequence, id, kind, species, thickness_ticks AS ThicknessTicks, width_ticks AS WidthTicks, length_ticks AS LengthTicks,
         quantity, surface, appearance, place, source, note, status, logged_at AS LoggedAt
@@ -74,6 +76,18 @@ public sealed class BoardStore(Database database, TimeProvider clock)
             transaction).AsList();
         var page = rows.Take(limit).ToList();
         return (WithDefects(connection, transaction, page), rows.Count > limit ? page[^1].Sequence : null);
+    }
+
+    /// <summary>All boards that are free, as they are at one moment, oldest first.</summary>
+    public IReadOnlyList<Board> ListFree()
+    {
+        using var connection = database.Connect();
+        // One transaction, so that a board changed meanwhile is neither missed nor told twice.
+        using var transaction = connection.BeginTransaction(deferred: true);
+        var rows = connection.Query<BoardRow>(
+            $"SELECT {Columns} FROM boards WHERE status = @Status ORDER BY sequence", new { Status = Words.Of(BoardStatus.Free) }, transaction);
+        // By parts, because SQLite takes only so many parameters at once.
+        return [.. rows.Chunk(DefectsAtOnce).SelectMany(part => WithDefects(connection, transaction, [.. part]))];
     }
 
     /// <summary>One board, or null.</summary>

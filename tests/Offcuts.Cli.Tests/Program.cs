@@ -1,9 +1,10 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 
 namespace Offcuts.Cli.Tests;
 
 // The built program, run as a process of its own with its own store.
-public sealed class Program : IDisposable
+public sealed partial class Program : IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(40);
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("offcuts-cli-tests-");
@@ -57,6 +58,15 @@ public sealed class Program : IDisposable
         return Process.Start(start)!;
     }
 
+    // A server on a free port, and the address that it says it serves at.
+    public async Task<(Process Server, string Address)> ServeAsync(params string[] options)
+    {
+        var server = Start(["serve", "--urls", "http://127.0.0.1:0", .. options]);
+        var line = await server.StandardError.ReadLineAsync().WaitAsync(Patience) ?? "";
+        var address = ServedAt().Match(line);
+        return address.Success ? (server, address.Value) : throw new InvalidOperationException($"It does not serve: {line}");
+    }
+
     public static async Task<Outcome> FinishAsync(Process process)
     {
         using var patience = new CancellationTokenSource(Patience);
@@ -73,6 +83,9 @@ public sealed class Program : IDisposable
             throw new TimeoutException("The program did not end.");
         }
     }
+
+    [GeneratedRegex("http://127[0-9.:]+")]
+    private static partial Regex ServedAt();
 }
 
 public sealed record Outcome(int Code, string Out, string Err);

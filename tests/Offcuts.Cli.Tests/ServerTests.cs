@@ -1,10 +1,9 @@
 using System.Net;
 using System.Net.Sockets;
-using System.Text.RegularExpressions;
 
 namespace Offcuts.Cli.Tests;
 
-public sealed partial class ServerTests : IDisposable
+public sealed class ServerTests : IDisposable
 {
     private readonly Program offcuts = new();
 
@@ -14,12 +13,9 @@ public sealed partial class ServerTests : IDisposable
     public async Task A_server_and_the_embedded_store_give_the_same_output()
     {
         await offcuts.RunAsync("boards", "add", "1 x 6 1/2 x 48", "--species", "white-ash");
-        using var server = offcuts.Start(["serve", "--urls", "http://127.0.0.1:0"]);
+        var (server, url) = await offcuts.ServeAsync();
         try
         {
-            var line = await server.StandardError.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(20));
-            var url = Address().Match(line!).Value;
-
             foreach (var command in new[] { "boards list", "boards list --json", "boards show ZZZ", "species list", "shop show" })
             {
                 var remote = await offcuts.RunAsync(command.Split(' '), null, new() { ["OFFCUTS_URL"] = url });
@@ -33,6 +29,7 @@ public sealed partial class ServerTests : IDisposable
         finally
         {
             server.Kill();
+            server.Dispose();
         }
     }
 
@@ -44,8 +41,8 @@ public sealed partial class ServerTests : IDisposable
             return;
         }
 
-        using var server = offcuts.Start(["serve", "--urls", "http://127.0.0.1:0"]);
-        await server.StandardError.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(20));
+        var (server, _) = await offcuts.ServeAsync();
+        using var serving = server;
         using var kill = System.Diagnostics.Process.Start("kill", ["-TERM", server.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
 
         Assert.Equal(0, (await Program.FinishAsync(server)).Code);
@@ -78,7 +75,4 @@ public sealed partial class ServerTests : IDisposable
         Assert.Contains(offcuts.Store, outcome.Err, StringComparison.Ordinal);
         Assert.Equal(new string('x', 5000), await File.ReadAllTextAsync(offcuts.Store));
     }
-
-    [GeneratedRegex("http://127[0-9.:]+")]
-    private static partial Regex Address();
 }

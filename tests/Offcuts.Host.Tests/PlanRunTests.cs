@@ -82,6 +82,25 @@ public sealed class PlanRunTests : OwnService
     }
 
     [Fact]
+    public async Task A_failure_that_cannot_be_recorded_does_not_end_the_queue()
+    {
+        failing = true;
+        Execute("CREATE TRIGGER planted BEFORE UPDATE ON plan_runs WHEN NEW.state = 'failed' BEGIN SELECT RAISE(ABORT, 'planted'); END");
+        var lost = await PlaceAsync(HttpStatusCode.Accepted);
+        var next = await PlaceAsync(HttpStatusCode.Accepted);
+        await UntilAsync(lost, run => run.GetProperty("state").GetString() == "planning");
+        await UntilAsync(next, run => run.GetProperty("state").GetString() == "planning");
+        Execute("DROP TRIGGER planted");
+        await UntilAsync(await PlaceAsync(HttpStatusCode.Accepted), run => run.GetProperty("state").GetString() == "failed");
+
+        void Execute(string sql)
+        {
+            using var connection = new SqliteConnection($"Data Source={Service.DatabasePath}");
+            connection.Execute(sql);
+        }
+    }
+
+    [Fact]
     public async Task A_service_that_stops_leaves_its_runs_interrupted()
     {
         var first = await PlaceAsync(HttpStatusCode.Accepted);

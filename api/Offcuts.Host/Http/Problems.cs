@@ -21,6 +21,13 @@ internal sealed class RefusedException(int status, string message, int? retryAft
 /// <summary>Turns every error into problem details (RFC 9457).</summary>
 internal static partial class Problems
 {
+    private static readonly ProblemKind Internal = new(
+        "internal", 500, "The service failed", "It is not your fault. Report the traceId; the log has the rest under it.");
+
+    private static readonly ProblemKind Damaged = new(
+        "data-integrity", 500, "The database is damaged",
+        "What is stored cannot be read as it was written. Stop the service and put a copy of the database back; the log has the rest under the traceId.");
+
     public static IReadOnlyList<ProblemKind> Kinds { get; } =
     [
         new("invalid", 400, "The request cannot be right", "Each entry of errors names a place in the request and how to mend it."),
@@ -32,7 +39,8 @@ internal static partial class Problems
         new("too-many-requests", 429, "Too much is asked at once", "Wait as long as the Retry-After header says and ask again."),
         new("busy", 503, "The database is busy", "Another process holds the database. Wait as long as the Retry-After header says and ask again."),
         new("not-writable", 507, "The database cannot be written", "Make room on the disk that holds the database, or make its folder writable; nothing of the request was kept."),
-        new("internal", 500, "The service failed", "It is not your fault. Report the traceId; the log has the rest under it."),
+        Internal,
+        Damaged,
         new("plan-rejected", 500, "The auditor rejected a plan", "Every plan is checked before anyone sees it, and this one broke a rule. It is not your fault. Report it with the reproduction that the failure names, a file in the service's data folder."),
     ];
 
@@ -43,24 +51,29 @@ internal static partial class Problems
             await next(context);
             if (context.Response is { HasStarted: false, StatusCode: >= 400, ContentType: null })
             {
-                await WriteAsync(context, context.Response.StatusCode, $"{context.Request.Method} {context.Request.Path} cannot be answered.", []);
+                await WriteAsync(context, KindOf(context.Response.StatusCode), $"{context.Request.Method} {context.Request.Path} cannot be answered.", []);
             }
         }
         catch (OffcutsException fault)
         {
-            var status = StatusOf(fault.Code);
-            if (status == 500)
+            var kind = KindOf(fault.Code);
+            if (kind.Status == 500)
             {
                 LogFailure(app.Logger, fault, context.TraceIdentifier);
             }
 
-            await WriteAsync(context, status, fault.Message, fault.Faults);
+            await WriteAsync(context, kind, fault.Message, fault.Faults);
         }
         catch (SqliteException fault) when (StorageFaults.Of(fault) is { } refused)
         {
             LogFailure(app.Logger, fault, context.TraceIdentifier);
             context.Response.Headers.RetryAfter = refused.RetryAfterSeconds?.ToString(CultureInfo.InvariantCulture);
-            await WriteAsync(context, refused.Status, refused.Message, []);
+            await WriteAsync(context, KindOf(refused.Status), refused.Message, []);
+        }
+        catch (SqliteException fault) when (StorageFaults.IsDamage(fault))
+        {
+            LogFailure(app.Logger, fault, context.TraceIdentifier);
+            await WriteAsync(context, Damaged, $"The database is damaged ({fault.Message}): stop the service and put a copy of the file back.", []);
         }
         catch (RefusedException refused)
         {
@@ -69,16 +82,16 @@ internal static partial class Problems
                 context.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
             }
 
-            await WriteAsync(context, refused.Status, refused.Message, []);
+            await WriteAsync(context, KindOf(refused.Status), refused.Message, []);
         }
         catch (BadHttpRequestException bad)
         {
-            await WriteAsync(context, bad.StatusCode, bad.Message, bad.StatusCode == 400 ? [new("#", bad.Message)] : []);
+            await WriteAsync(context, KindOf(bad.StatusCode), bad.Message, bad.StatusCode == 400 ? [new("#", bad.Message)] : []);
         }
         catch (Exception failure) when (!context.RequestAborted.IsCancellationRequested)
         {
             LogFailure(app.Logger, failure, context.TraceIdentifier);
-            await WriteAsync(context, 500, "The service failed; the log says why.", []);
+            await WriteAsync(context, Internal, "The service failed; the log says why.", []);
         }
     });
 
@@ -92,18 +105,22 @@ internal static partial class Problems
     }
 
     // PlanRejected and DataIntegrity are the product's own faults, so nothing the client could mend.
-    internal static int StatusOf(ErrorCode code) => code switch
+    private static ProblemKind KindOf(ErrorCode code) => code switch
     {
-        ErrorCode.Invalid => 400,
-        ErrorCode.NotFound => 404,
-        ErrorCode.Conflict => 409,
-        ErrorCode.PlanRejected or ErrorCode.DataIntegrity => 500,
+        ErrorCode.Invalid => KindOf(400),
+        ErrorCode.NotFound => KindOf(404),
+        ErrorCode.Conflict => KindOf(409),
+        ErrorCode.PlanRejected => Internal,
+        ErrorCode.DataIntegrity => Damaged,
         _ => throw new ArgumentOutOfRangeException(nameof(code), code, "Not an error code."),
     };
 
-    private static async Task WriteAsync(HttpContext context, int status, string detail, IReadOnlyList<InputFault> faults)
+    // A status without a kind of its own, as the framework may give, is told as the general one of its class.
+    private static ProblemKind KindOf(int status) =>
+        status == Internal.Status ? Internal : Kinds.FirstOrDefault(kind => kind.Status == status) ?? KindOf(status < 500 ? 400 : 500);
+
+    private static async Task WriteAsync(HttpContext context, ProblemKind kind, string detail, IReadOnlyList<InputFault> faults)
     {
-        var kind = Kinds.FirstOrDefault(kind => kind.Status == status) ?? Kinds.First(kind => kind.Status == (status < 500 ? 400 : 500));
         var problem = new Problem(
             $"/problems/{kind.Slug}", kind.Title, kind.Status, detail, kind.Slug,
             [.. faults.Select(fault => new ProblemFault(fault.Pointer, fault.Detail, fault.Line))], context.TraceIdentifier);

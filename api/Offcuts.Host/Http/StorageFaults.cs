@@ -8,7 +8,12 @@ internal static class StorageFaults
     private const int Busy = 5;
     private const int Locked = 6;
     private const int ReadOnly = 8;
+    private const int Corrupt = 11;
     private const int Full = 13;
+    private const int NotADatabase = 26;
+
+    /// <summary>Whether the file itself is damaged.</summary>
+    public static bool IsDamage(SqliteException fault) => (fault.SqliteExtendedErrorCode & 0xFF) is Corrupt or NotADatabase;
 
     /// <summary>What to answer; null for any other fault.</summary>
     public static RefusedException? Of(SqliteException fault) => (fault.SqliteExtendedErrorCode & 0xFF) switch

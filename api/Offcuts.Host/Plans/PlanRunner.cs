@@ -39,7 +39,7 @@ internal sealed partial class PlanRunner(
         {
             foreach (var run in queue.UnderWay)
             {
-                store.Finish(run.Id, PlanState.Interrupted, null, null);
+                Record(run.Id, () => store.Finish(run.Id, PlanState.Interrupted, null, null));
                 queue.End(run);
             }
         }
@@ -98,11 +98,27 @@ internal sealed partial class PlanRunner(
             : throw rejected.Keep(id, problem, plan, findings);
     }
 
-    private void Fail(string id, string code, string detail, string? reproduction) => store.Fail(id, JsonSerializer.Serialize(
-        new PlanFailure($"/problems/{code}", code, detail, reproduction), WireJson.Default.PlanFailure));
+    private void Fail(string id, string code, string detail, string? reproduction) => Record(id, () => store.Fail(id, JsonSerializer.Serialize(
+        new PlanFailure($"/problems/{code}", code, detail, reproduction), WireJson.Default.PlanFailure)));
+
+    // Where even the end of a run cannot be recorded (a full disk), the queue goes on; the next start finds the run and ends it.
+    private void Record(string id, Action end)
+    {
+        try
+        {
+            end();
+        }
+        catch (Exception fault)
+        {
+            LogUnrecorded(log, fault, id);
+        }
+    }
 
     [LoggerMessage(Level = LogLevel.Error, Message = "The auditor rejected a plan of run {Id}; {Reproduction} reproduces it. {Findings}")]
     private static partial void LogRejected(ILogger logger, string id, string reproduction, string findings);
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "The end of run {Id} could not be recorded")]
+    private static partial void LogUnrecorded(ILogger logger, Exception fault, string id);
 
     [LoggerMessage(Level = LogLevel.Error, Message = "Run {Id} failed")]
     private static partial void LogFailed(ILogger logger, Exception fault, string id);

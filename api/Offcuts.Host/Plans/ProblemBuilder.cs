@@ -11,8 +11,6 @@ namespace Offcuts.Host.Plans;
 /// <summary>Makes the planning problem of a request: what it gives inline, and the rest from the store as it is now.</summary>
 internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, OfferStore offers, DesignStore designs, TimeProvider clock)
 {
-    private const int Page = 500;
-
     public (PlanningProblem Problem, PlanDesign Design) Build(PlanRequest request)
     {
         var faults = new Faults();
@@ -37,7 +35,7 @@ internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, Offer
         {
             Stock = inline.Stock is { } stock
                 ? ProblemMapping.ToStock(stock, catalogue, clock.GetUtcNow(), "#/inline/stock", faults)
-                : FreeBoards(),
+                : boards.ListFree(),
             Offers = wood,
             Design = design,
             Shop = shop,
@@ -65,20 +63,6 @@ internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, Offer
         var design = DesignMapping.ToDesign(entry, catalogue, shop.Currency, "#/inline/design", faults);
         faults.ThrowIfAny();
         return (design, new PlanDesign(design.Name, DesignMapping.Canonical(design, shop.Currency).Version, null));
-    }
-
-    // Page by page, because SQLite takes only so many parameters at once.
-    private List<Board> FreeBoards()
-    {
-        var free = new List<Board>();
-        for (long? after = 0; after is { } place;)
-        {
-            var (found, next) = boards.List(new BoardFilter { Status = BoardStatus.Free }, place, Page);
-            free.AddRange(found);
-            after = next;
-        }
-
-        return free;
     }
 
     private List<Offer> StoredOffers(Shop shop, SpeciesCatalogue catalogue, Faults faults)
