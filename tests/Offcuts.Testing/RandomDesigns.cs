@@ -9,6 +9,7 @@ internal static class RandomDesigns
     {
         var (parts, panels) = kind.Scale switch
         {
+            ShopScale.Smallest => (dice.From(1, 2), dice.Chance(5) ? 1 : 0),
             ShopScale.Tiny => (dice.From(1, 3), dice.Chance(3) ? 1 : 0),
             ShopScale.Workshop => (12, 0),
             ShopScale.Large => (40, 2),
@@ -29,10 +30,10 @@ internal static class RandomDesigns
         return new Part
         {
             Name = $"part {number}",
-            Quantity = kind.Scale == ShopScale.Tiny ? dice.From(1, 3) : dice.From(1, 6),
+            Quantity = dice.From(1, kind.Scale switch { ShopScale.Smallest => 2, ShopScale.Tiny => 3, _ => 6 }),
             Finished = isSheet
                 ? new Dimensions(dice.Size(0.75m, 18), dice.Between(4, 16), dice.Between(8, 24))
-                : new Dimensions(Thickness(dice), dice.Between(1, 5), dice.Between(6, kind.Scale == ShopScale.Tiny ? 30 : 48)),
+                : new Dimensions(Thickness(dice), dice.Between(1, 5), dice.Between(6, kind.IsSmall ? 30 : 48)),
             Species = isSheet ? ["birch-plywood"] : Accepted(dice, species),
             Appearance = dice.Chance(4) ? Appearance.Clear : dice.Chance(4) ? Appearance.Paint : Appearance.SoundKnots,
             Grain = dice.Chance(4) ? Grain.Free : Grain.Fixed,
@@ -43,9 +44,9 @@ internal static class RandomDesigns
     private static Panel CreatePanel(Dice dice, ShopKind kind, IReadOnlyList<string> species, int number) => new()
     {
         Name = $"panel {number}",
-        Quantity = dice.From(1, 2),
+        Quantity = dice.From(1, kind.Scale == ShopScale.Smallest ? 1 : 2),
         Finished = new Dimensions(
-            dice.Size(0.75m, 20), dice.Between(5, kind.Scale == ShopScale.Tiny ? 14 : 24), dice.Between(10, kind.Scale == ShopScale.Tiny ? 24 : 48)),
+            dice.Size(0.75m, 20), dice.Between(5, kind.Scale switch { ShopScale.Smallest => 9, ShopScale.Tiny => 14, _ => 24 }), dice.Between(10, kind.IsSmall ? 24 : 48)),
         NarrowestStrip = dice.Chance(4) ? dice.Size(2, 50) : null,
         WidestStrip = dice.Chance(4) ? dice.Size(4, 100) : null,
         Species = Accepted(dice, species),

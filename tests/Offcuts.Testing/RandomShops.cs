@@ -24,7 +24,7 @@ public static class RandomShops
     public static PlanningProblem Create(int seed, ShopKind kind)
     {
         var dice = new Dice(seed, kind.Metric);
-        var species = new[] { "white-ash", "black-cherry", "black-walnut" }[..(kind.Scale == ShopScale.Tiny ? dice.From(1, 2) : 3)];
+        var species = new[] { "white-ash", "black-cherry", "black-walnut" }[..(kind.IsSmall ? dice.From(1, 2) : 3)];
         var shop = CreateShop(dice, kind);
         var design = RandomDesigns.Create(dice, kind, species);
         return new PlanningProblem
@@ -45,7 +45,7 @@ public static class RandomShops
             Unit = kind.Metric ? DisplayUnit.Millimetre : DisplayUnit.Inch,
             JointerWidth = dice.Chance(3) ? dice.Size(12, 300) : dice.Size(8, 200),
         };
-        if (kind.Scale != ShopScale.Tiny)
+        if (!kind.IsSmall)
         {
             return shop;
         }

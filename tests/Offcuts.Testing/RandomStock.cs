@@ -9,13 +9,14 @@ internal static class RandomStock
     {
         var count = kind.Scale switch
         {
+            ShopScale.Smallest => dice.From(0, 2),
             ShopScale.Tiny => dice.From(0, 4),
             ShopScale.Workshop => 40,
             ShopScale.Large => 300,
         };
 
         // Short boards only: some of them serve, but not for everything.
-        count = kind.MustBuy && !kind.FullRack && kind.Scale != ShopScale.Tiny ? count / 3 : count;
+        count = kind.MustBuy && !kind.FullRack && !kind.IsSmall ? count / 3 : count;
         return [.. Enumerable.Range(1, count).Select(number => CreateBoard(dice, kind, species, number))];
     }
 
@@ -71,7 +72,7 @@ internal static class RandomStock
             ? new Dimensions(dice.Size(0.75m, 18), dice.Between(12, 30), dice.Between(12, 48))
             : new Dimensions(
                 surfaced ? dice.Size(0.75m, 20) : dice.Pick([dice.Size(1, 25), dice.Size(1.25m, 32), dice.Size(2, 50)]),
-                dice.Between(2, 10), kind.MustBuy ? dice.Between(8, 30) : dice.Between(12, kind.Scale == ShopScale.Tiny ? 60 : 110));
+                dice.Between(2, 10), kind.MustBuy ? dice.Between(8, 30) : dice.Between(12, kind.IsSmall ? 60 : 110));
         return new Board
         {
             Id = BoardIds.FromNumber(number),

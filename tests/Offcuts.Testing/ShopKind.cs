@@ -3,6 +3,9 @@ namespace Offcuts.Testing;
 /// <summary>How large a random shop is.</summary>
 public enum ShopScale
 {
+    /// <summary>At most 2 boards, 1 or 2 part types of few pieces, seldom a narrow panel: planned in milliseconds, so that thousands can be.</summary>
+    Smallest,
+
     /// <summary>1 to 4 boards, 1 to 3 part types, at most one panel.</summary>
     Tiny,
 
@@ -18,4 +21,8 @@ public enum ShopScale
 /// <param name="MustBuy">Whether its own boards cannot suffice, and offers without limit can.</param>
 /// <param name="Metric">Millimetres instead of inches.</param>
 /// <param name="FullRack">Whether a shop that must buy has as many boards as any other of its scale, not a third of them.</param>
-public sealed record ShopKind(ShopScale Scale, bool MustBuy = false, bool Metric = false, bool FullRack = false);
+public sealed record ShopKind(ShopScale Scale, bool MustBuy = false, bool Metric = false, bool FullRack = false)
+{
+    /// <summary>Whether it is small enough to try the odd settings too.</summary>
+    public bool IsSmall => Scale is ShopScale.Smallest or ShopScale.Tiny;
+}
