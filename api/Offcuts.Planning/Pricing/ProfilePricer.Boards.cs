@@ -7,6 +7,7 @@ internal sealed partial class ProfilePricer
 {
     // Leaders of sections: blanks by their index, then families (when crosscutting first) from value.Length on.
     private Content[] contents = [];
+    private List<KnapsackItem> leaders = [];
     private long openSecond = -1;
     private (int At, double Value)[] boardSteps = [];
 
@@ -14,10 +15,9 @@ internal sealed partial class ProfilePricer
     public void Open(long second, long mostFirst)
     {
         openSecond = second;
-        var items = SectionItems(second).ToList();
-        var capacity = (int)((mostFirst + view.Kerf) / view.FirstCell);
-        boardKnapsack.Solve(items, capacity, trace: true);
-        boardSteps = Steps(boardKnapsack.Best, capacity);
+        leaders = [.. SectionItems(second)];
+        boardKnapsack.Solve(leaders, view.FirstCapacity(mostFirst), trace: false);
+        boardSteps = Steps(boardKnapsack.Best);
     }
 
     /// <summary>The best value of any pattern of the board (an upper bound where needs couple its sections).</summary>

@@ -14,10 +14,10 @@ internal sealed partial class ProfilePricer
         var best = Best(first);
         var need = Limits(proper);
         var sections = new List<Section>();
-        var leaders = boardKnapsack.Trace(best.At).ToList();
+        boardKnapsack.Solve(leaders, best.At, trace: true);
 
         // Long sections first: what is missing at the end then costs the short ones.
-        foreach (var (tag, count) in leaders.OrderByDescending(leader => FirstOfLeader(leader.Tag)).ThenBy(leader => leader.Tag))
+        foreach (var (tag, count) in boardKnapsack.Trace(best.At).OrderByDescending(leader => FirstOfLeader(leader.Tag)).ThenBy(leader => leader.Tag).ToList())
         {
             for (var n = 0; n < count; n++)
             {

@@ -72,12 +72,18 @@ internal sealed partial class ProfilePricer
             return;
         }
 
+        // From narrow to wide, each width adds its blanks to the runs of the narrower ones.
         runWidths = [.. active.Select(i => view.SecondCells[i]).Distinct().Order()];
         run = new double[runWidths.Length][];
+        runKnapsack.Clear(longest, trace: false);
         for (var w = 0; w < runWidths.Length; w++)
         {
-            runKnapsack.Solve(RunItems(runWidths[w]), longest, trace: false);
-            run[w] = runKnapsack.Best[..(longest + 1)];
+            foreach (var i in active.Where(i => view.SecondCells[i] == runWidths[w]))
+            {
+                runKnapsack.Add(RunItem(i));
+            }
+
+            run[w] = runKnapsack.Best.ToArray();
         }
     }
 
@@ -102,7 +108,9 @@ internal sealed partial class ProfilePricer
 
     private IEnumerable<KnapsackItem> RunItems(int widest) => ActiveBlanks
         .Where(i => view.SecondCells[i] <= widest)
-        .Select(i => new KnapsackItem(view.FirstCells[i], value[i] - cutWeight, Copies(i), i));
+        .Select(RunItem);
+
+    private KnapsackItem RunItem(int blank) => new(view.FirstCells[blank], value[blank] - cutWeight, Copies(blank), blank);
 
     private void PrepareSections(int secondCapacity)
     {
@@ -116,10 +124,17 @@ internal sealed partial class ProfilePricer
         across = new (int, double)[sectionCells.Length][];
         for (var s = 0; s < sectionCells.Length; s++)
         {
-            acrossKnapsack.Solve(BandItems(sectionCells[s]), secondCapacity, trace: false);
-            across[s] = Steps(acrossKnapsack.Best, secondCapacity);
+            var capacity = secondCapacity - LeastLeader(sectionCells[s]);
+            acrossKnapsack.Solve(capacity < 0 ? [] : BandItems(sectionCells[s]), Math.Max(0, capacity), trace: false);
+            across[s] = Steps(acrossKnapsack.Best);
         }
     }
+
+    /// <summary>What the narrowest leader of sections of an extent takes across; nothing where strips lead.</summary>
+    private int LeastLeader(int section) =>
+        !view.RipFirst && Enumerable.Range(0, fills.Length).Any(f => !fills[f].IsWorthless && view.FamilyFirstCells[f] == section)
+            ? 0
+            : ActiveBlanks.Where(i => view.FirstCells[i] == section).Min(i => view.SecondCells[i]);
 
     private IEnumerable<KnapsackItem> BandItems(int section) => ActiveBlanks
         .Where(i => view.FirstCells[i] <= section)
@@ -134,10 +149,10 @@ internal sealed partial class ProfilePricer
     }
 
     /// <summary>Only the capacities at which the best value rises matter.</summary>
-    private static (int, double)[] Steps(double[] best, int capacity)
+    private static (int, double)[] Steps(ReadOnlySpan<double> best)
     {
         var steps = new List<(int, double)> { (0, 0) };
-        for (var r = 1; r <= capacity; r++)
+        for (var r = 1; r < best.Length; r++)
         {
             if (best[r] > best[r - 1])
             {
