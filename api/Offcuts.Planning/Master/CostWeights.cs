@@ -1,4 +1,5 @@
 using Offcuts.Planning.Modelling;
+using Offcuts.Planning.Search;
 
 namespace Offcuts.Planning.Master;
 
@@ -15,6 +16,8 @@ internal readonly record struct CostWeights(double Money, double Worth)
     public static CostWeights Blend { get; } = new(1, 0.01);
 
     public double Of(Pattern pattern) => (Money * pattern.Money) + (Worth * pattern.Worth);
+
+    public double Of(Solution solution) => (Money * solution.Money) + (Worth * solution.Worth);
 
     /// <summary>What using a board costs before anything is cut from it.</summary>
     public double OfBoard(PlanningModel model, BoardType board) =>

@@ -1,5 +1,6 @@
 using Google.OrTools.LinearSolver;
 using Offcuts.Planning.Modelling;
+using Offcuts.Planning.Search;
 
 namespace Offcuts.Planning.Master;
 
@@ -83,9 +84,19 @@ internal sealed class MasterProblem : IDisposable
         return true;
     }
 
-    public void SetNeed(int row, long need) => cover[row].SetLb(Scaled(model.Rows[row], Math.Max(0, need)));
+    /// <summary>Asks for what is left only, from the boards that are left.</summary>
+    public void SetRemainder(Remainder rest)
+    {
+        for (var row = 0; row < cover.Length; row++)
+        {
+            cover[row].SetLb(Scaled(model.Rows[row], rest.Need[row]));
+        }
 
-    public void SetCapacity(int index, long capacity) => supply[index].SetUb(Math.Max(0, capacity));
+        for (var index = 0; index < supply.Length; index++)
+        {
+            supply[index].SetUb(rest.Left[index]);
+        }
+    }
 
     /// <summary>Bounds how many boards a supply gives, and how many of one bought size are used.</summary>
     public void SetRange(int index, PurchaseRange range) => supply[index].SetBounds(range.Least, range.Most);

@@ -90,7 +90,7 @@ internal sealed class ComponentSearch
     {
         for (var n = hasDived ? 2 : 0; n < 2 && !clock.IsOver; n++)
         {
-            Offer(Dive().Run([], null, n, random));
+            Offer(Dive().Run(null, n, random));
         }
 
         hasDived = true;
@@ -114,31 +114,22 @@ internal sealed class ComponentSearch
             return;
         }
 
-        Offer(Dive().Run([], Best, round + 2, random));
+        Offer(Dive().Run(Best, round + 2, random));
         if (!IsProved && Best is { IsComplete: true } best && round % 3 == 0)
         {
             Enrich();
-            Offer(PoolProgram.Solve(Model, Pool(), best.Money, byMoney: true, best, clock, TimeSpan.FromSeconds(1)));
+            Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, byMoney: true, best, clock, TimeSpan.FromSeconds(1)));
         }
 
         Rebuild(RebuildsPerRound);
     }
 
-    /// <summary>
-    /// More patterns for the integer program: the best of every board at prices that differ at random from the linear program's,
-    /// some parts left out. Patterns that fill what others leave are seldom the best at the program's own prices.
-    /// </summary>
     private void Enrich()
     {
-        var noDuals = new double[Model.Boards.Count];
-        for (var n = 0; n < EnrichmentsPerRound && pool.Count < MostPatterns && !clock.IsOver; n++)
+        var times = pool.Count < MostPatterns ? EnrichmentsPerRound : 0;
+        foreach (var pattern in new Enrichment(Model, pricer, clock).Run(duals, new Remainder(Model), times, random))
         {
-            var values = duals.Select(dual => random.Next(4) == 0 ? 0 : dual * (0.6 + (0.8 * random.NextDouble()))).ToArray();
-            var prices = PriceList.FromDuals(Model.Rows, values, Need(), 0);
-            foreach (var pattern in pricer.Improving(prices, noDuals, new CostWeights(0, 0), 100, _ => true, clock.Cancellation, thorough: false))
-            {
-                Keep(pattern);
-            }
+            Keep(pattern);
         }
     }
 
@@ -147,7 +138,7 @@ internal sealed class ComponentSearch
     {
         if (Best is { IsComplete: true } best && best.Cuts.Count > 0 && !clock.IsOver)
         {
-            Offer(PoolProgram.Solve(Model, Pool(), best.Money, byMoney: false, best, clock, TimeSpan.FromSeconds(1)));
+            Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, byMoney: false, best, clock, TimeSpan.FromSeconds(1)));
         }
     }
 
@@ -161,8 +152,8 @@ internal sealed class ComponentSearch
         {
             var free = 6 + random.Next(1 + Math.Min(20, best.Cuts.Count / 2));
             var others = best.Cuts.Where(cut => cut.Pattern.Money == 0).OrderBy(_ => random.Next()).Skip(free);
-            var bought = best.Cuts.Where(cut => cut.Pattern.Money > 0).OrderBy(_ => random.Next()).Skip(4);
-            Offer(Dive().Run([.. others, .. bought], best, random.Next(2), random));
+            var bought = best.Cuts.Where(cut => cut.Pattern.Money > 0).OrderBy(_ => random.Next()).Skip(5);
+            Offer(new Rebuilding(Model, pricer, pool.Values, clock, Keep).Run([.. others, .. bought], best, random));
         }
     }
 

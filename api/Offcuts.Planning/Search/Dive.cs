@@ -14,37 +14,29 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
     private const double Whole = 1e-5;
 
     /// <summary>
-    /// One dive, from the cuts that are kept; null if time ran out or it cannot beat the incumbent. <paramref name="discrepancies"/> says how often the
+    /// One dive; null if time ran out or it cannot beat the incumbent. <paramref name="discrepancies"/> says how often the
     /// second choice is taken instead of the first, as <paramref name="random"/> decides where.
     /// </summary>
-    public Solution? Run(IReadOnlyList<(Pattern Pattern, int Count)> kept, Solution? incumbent, int discrepancies, Random random)
+    public Solution? Run(Solution? incumbent, int discrepancies, Random random)
     {
         using var master = new MasterProblem(model, CostWeights.Blend);
-        var need = model.Rows.Select(row => row.Needed).ToArray();
-        var left = model.Supplies.Select(supply => supply.Capacity).ToArray();
+        var rest = new Remainder(model);
         var cuts = new List<(Pattern, int)>();
         var spent = 0.0;
-        foreach (var (pattern, count) in kept)
-        {
-            Take(pattern, count);
-        }
-
-        foreach (var pattern in pool.Where(pattern => pattern.Cover.Any(cover => need[cover.Row] > 0) && left[pattern.Board.Supply] > 0))
+        foreach (var pattern in pool)
         {
             master.Add(pattern);
         }
 
-        while (Array.Exists(need, amount => amount > 0))
+        while (!rest.IsCovered)
         {
-            ColumnGeneration.Run(
-                model, master, pricer, CostWeights.Blend, need, clock, RoundsPerStep,
-                board => left[board.Supply] > 0, found, thorough: false);
-            if (clock.IsOver || (incumbent is { IsComplete: true } && spent + master.Objective >= Blended(incumbent) - 1e-6))
+            ColumnGeneration.Run(model, master, pricer, CostWeights.Blend, rest.Need, clock, RoundsPerStep, rest.Has, found, thorough: false);
+            if (clock.IsOver || (incumbent is { IsComplete: true } && spent + master.Objective >= CostWeights.Blend.Of(incumbent) - 1e-6))
             {
                 return null;
             }
 
-            var chosen = Choose(master, need, left, ref discrepancies, random);
+            var chosen = Choose(master, rest, ref discrepancies, random);
             if (chosen.Count == 0)
             {
                 break;
@@ -52,30 +44,24 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
 
             foreach (var (pattern, count) in chosen)
             {
-                Take(pattern, count);
+                rest.Take(pattern, count);
+                cuts.Add((pattern, count));
+                spent += CostWeights.Blend.Of(pattern) * count;
             }
+
+            master.SetRemainder(rest);
         }
 
         return new Solution(model, cuts);
-
-        void Take(Pattern pattern, int count)
-        {
-            Fix(master, pattern, count, need, left);
-            cuts.Add((pattern, count));
-            spent += CostWeights.Blend.Of(pattern) * count;
-        }
     }
 
-    private static double Blended(Solution solution) =>
-        (CostWeights.Blend.Money * solution.Money) + (CostWeights.Blend.Worth * solution.Worth);
-
-    private List<(Pattern Pattern, int Count)> Choose(MasterProblem master, long[] need, long[] left, ref int discrepancies, Random random)
+    private static List<(Pattern Pattern, int Count)> Choose(MasterProblem master, Remainder rest, ref int discrepancies, Random random)
     {
-        var rest = (Need: (long[])need.Clone(), Left: (long[])left.Clone());
         var ranked = Enumerable.Range(0, master.Patterns.Count)
             .Where(p => master.Values[p] > Whole)
             .OrderByDescending(p => master.Values[p]).ThenBy(p => p)
             .Select(p => (Pattern: master.Patterns[p], Value: master.Values[p])).ToList();
+        var open = rest.Copy();
         var chosen = new List<(Pattern, int)>();
         foreach (var (pattern, value) in ranked.Where(entry => entry.Value >= 1 - Whole))
         {
@@ -105,13 +91,9 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
             Take(pattern, 1);
         }
 
-        if (chosen.Count == 0 && ranked.Count > 0)
+        if (chosen.Count == 0 && ranked.FirstOrDefault(entry => rest.Serves(entry.Pattern)).Pattern is { } useful)
         {
-            var useful = ranked.Where(entry => left[entry.Pattern.Board.Supply] > 0 && entry.Pattern.Cover.Any(cover => need[cover.Row] > 0)).ToList();
-            if (useful.Count > 0)
-            {
-                chosen.Add((useful[0].Pattern, 1));
-            }
+            chosen.Add((useful, 1));
         }
 
         return chosen;
@@ -119,34 +101,15 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
         void Take(Pattern pattern, int wanted)
         {
             var count = 0;
-            while (count < wanted && rest.Left[pattern.Board.Supply] > 0 && IsProper(pattern, rest.Need))
+            for (; count < wanted && open.IsProper(pattern); count++)
             {
-                count++;
-                rest.Left[pattern.Board.Supply]--;
-                foreach (var (row, amount) in pattern.Cover)
-                {
-                    rest.Need[row] -= amount;
-                }
+                open.Take(pattern, 1);
             }
 
             if (count > 0)
             {
                 chosen.Add((pattern, count));
             }
-        }
-
-        bool IsProper(Pattern pattern, long[] open) => pattern.Cover.All(cover => open[cover.Row] > 0
-            && (cover.Amount <= open[cover.Row] || model.Rows[cover.Row] is StripRow));
-    }
-
-    private static void Fix(MasterProblem master, Pattern pattern, int count, long[] need, long[] left)
-    {
-        left[pattern.Board.Supply] -= count;
-        master.SetCapacity(pattern.Board.Supply, left[pattern.Board.Supply]);
-        foreach (var (row, amount) in pattern.Cover)
-        {
-            need[row] = Math.Max(0, need[row] - (amount * count));
-            master.SetNeed(row, need[row]);
         }
     }
 }

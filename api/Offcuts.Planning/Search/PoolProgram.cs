@@ -5,8 +5,8 @@ using Offcuts.Planning.Modelling;
 namespace Offcuts.Planning.Search;
 
 /// <summary>
-/// The integer program over the patterns at hand: min cost x such that every row is covered, no supply overdrawn and no more
-/// money spent than allowed, x whole.
+/// The integer program over the patterns at hand: min cost x such that everything is covered, no supply overdrawn and no more
+/// money spent than allowed, x whole. A part of the plan may be given.
 /// </summary>
 internal static class PoolProgram
 {
@@ -16,13 +16,16 @@ internal static class PoolProgram
     /// <summary>The best solution over the pool that spends at most <paramref name="mostMoney"/>; null if none was found.</summary>
     /// <param name="model">The model.</param>
     /// <param name="pool">Patterns to choose from.</param>
+    /// <param name="rest">What is to be covered, and the boards for it.</param>
+    /// <param name="kept">Cuts that are part of the solution.</param>
     /// <param name="mostMoney">Limit on the money.</param>
     /// <param name="byMoney">Minimise money; otherwise worth.</param>
     /// <param name="hint">A solution to start from.</param>
     /// <param name="clock">Limits the time.</param>
     /// <param name="limit">The most time for this program.</param>
     public static Solution? Solve(
-        PlanningModel model, IReadOnlyList<Pattern> pool, long mostMoney, bool byMoney, Solution? hint, SearchClock clock, TimeSpan limit)
+        PlanningModel model, IReadOnlyList<Pattern> pool, Remainder rest, IReadOnlyList<(Pattern Pattern, int Count)> kept,
+        long mostMoney, bool byMoney, Solution? hint, SearchClock clock, TimeSpan limit)
     {
         using var solver = Solver.CreateSolver("SCIP");
         var time = limit < clock.Left ? limit : clock.Left;
@@ -35,7 +38,7 @@ internal static class PoolProgram
         solver.SetTimeLimit((long)time.TotalMilliseconds);
         solver.SetSolverSpecificParametersAsString(
             string.Create(CultureInfo.InvariantCulture, $"limits/totalnodes = {MostNodes}\n"));
-        var variables = Build(solver, model, pool, mostMoney, byMoney);
+        var variables = Build(solver, model, pool, rest, mostMoney - kept.Sum(cut => cut.Pattern.Money * cut.Count), byMoney);
         Hint(solver, pool, variables, hint);
         var status = solver.Solve();
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
@@ -49,21 +52,21 @@ internal static class PoolProgram
         }
 
         // The solver's tolerances are not trusted: the solution is counted anew in whole numbers.
-        var solution = new Solution(model, pool.Select((pattern, p) => (pattern, (int)Math.Round(variables[p].SolutionValue()))));
+        var solution = new Solution(model, kept.Concat(pool.Select((pattern, p) => (pattern, (int)Math.Round(variables[p].SolutionValue())))));
         return solution.IsComplete && solution.Money <= mostMoney ? solution : null;
     }
 
-    private static Variable[] Build(Solver solver, PlanningModel model, IReadOnlyList<Pattern> pool, long mostMoney, bool byMoney)
+    private static Variable[] Build(Solver solver, PlanningModel model, IReadOnlyList<Pattern> pool, Remainder rest, long mostMoney, bool byMoney)
     {
         var variables = new Variable[pool.Count];
-        var cover = model.Rows.Select(row => solver.MakeConstraint(row is StripRow ? 1 : row.Needed, double.PositiveInfinity, "")).ToArray();
-        var supply = model.Supplies.Select(each => solver.MakeConstraint(double.NegativeInfinity, each.Capacity, "")).ToArray();
+        var cover = model.Rows.Select(row => solver.MakeConstraint(row is StripRow ? (double)rest.Need[row.Index] / row.Needed : rest.Need[row.Index], double.PositiveInfinity, "")).ToArray();
+        var supply = model.Supplies.Select(each => solver.MakeConstraint(double.NegativeInfinity, rest.Left[each.Index], "")).ToArray();
         var money = solver.MakeConstraint(double.NegativeInfinity, mostMoney, "");
         for (var p = 0; p < pool.Count; p++)
         {
             var pattern = pool[p];
-            var most = pattern.Cover.Max(each => (model.Rows[each.Row].Needed + each.Amount - 1) / each.Amount);
-            variables[p] = solver.MakeIntVar(0, Math.Min(most, model.Supplies[pattern.Board.Supply].Capacity), "");
+            var most = pattern.Cover.Max(each => (rest.Need[each.Row] + each.Amount - 1) / each.Amount);
+            variables[p] = solver.MakeIntVar(0, Math.Min(most, rest.Left[pattern.Board.Supply]), "");
             foreach (var (row, amount) in pattern.Cover)
             {
                 cover[row].SetCoefficient(variables[p], model.Rows[row] is StripRow strip ? (double)amount / strip.Needed : amount);

@@ -13,19 +13,20 @@ internal sealed class SearchClock(TimeSpan budget, CancellationToken cancellatio
 
     public CancellationToken Cancellation => cancellationToken;
 
-    /// <summary>Whether the search must stop; remembered, because then the same seed need not give the same plan.</summary>
+    /// <summary>Whether the search must stop; noted, because then the same seed need not give the same plan.</summary>
     public bool IsOver
     {
         get
         {
-            CutShort |= cancellationToken.IsCancellationRequested || Left <= TimeSpan.Zero;
-            return CutShort;
+            var isOver = cancellationToken.IsCancellationRequested || Left <= TimeSpan.Zero;
+            CutShort |= isOver;
+            return isOver;
         }
     }
 
     /// <summary>Whether the clock or a cancellation ended anything.</summary>
     public bool CutShort { get; private set; }
 
-    /// <summary>Notes that a step was ended by its own time limit.</summary>
+    /// <summary>Notes that a step was ended by its own time limit; the search goes on.</summary>
     public void NoteCutShort() => CutShort = true;
 }

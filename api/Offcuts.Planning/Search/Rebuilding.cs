@@ -1,0 +1,45 @@
+using Offcuts.Planning.Master;
+using Offcuts.Planning.Modelling;
+using Offcuts.Planning.Pricing;
+
+namespace Offcuts.Planning.Search;
+
+/// <summary>
+/// Plans anew for what a few boards of a plan gave, the rest staying as it is: column generation for that remainder, then the
+/// integer program over its patterns.
+/// </summary>
+internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IReadOnlyCollection<Pattern> pool, SearchClock clock, Action<Pattern> found)
+{
+    private const int MostRounds = 12;
+    private const int Enrichments = 3;
+
+    /// <summary>A better plan that keeps these cuts of the incumbent; null if none was found.</summary>
+    public Solution? Run(IReadOnlyList<(Pattern Pattern, int Count)> kept, Solution incumbent, Random random)
+    {
+        var rest = new Remainder(model);
+        foreach (var (pattern, count) in kept)
+        {
+            rest.Take(pattern, count);
+        }
+
+        var spent = kept.Sum(cut => CostWeights.Blend.Of(cut.Pattern) * cut.Count);
+        using var master = new MasterProblem(model, CostWeights.Blend);
+        master.SetRemainder(rest);
+        foreach (var pattern in pool.Where(rest.IsProper))
+        {
+            master.Add(pattern);
+        }
+
+        ColumnGeneration.Run(model, master, pricer, CostWeights.Blend, rest.Need, clock, MostRounds, rest.Has, found, thorough: false);
+        if (clock.IsOver || spent + master.Objective >= CostWeights.Blend.Of(incumbent) - 1e-6)
+        {
+            return null;
+        }
+
+        var enrichment = new Enrichment(model, pricer, clock);
+        var patterns = master.Patterns
+            .Concat(enrichment.Run(master.CoverDuals, rest, Enrichments, random))
+            .DistinctBy(pattern => pattern.Key, StringComparer.Ordinal).ToList();
+        return PoolProgram.Solve(model, patterns, rest, kept, incumbent.Money, byMoney: true, incumbent, clock, TimeSpan.FromSeconds(1));
+    }
+}
