@@ -1,5 +1,6 @@
 using Offcuts.Auditing;
 using Offcuts.Domain;
+using Offcuts.Planning.Tests.Published;
 using Offcuts.Testing;
 using Xunit;
 
@@ -11,6 +12,8 @@ public class KnownOptimumTests
 
     public static TheoryData<string> WithKerf => [.. PublishedProblems.WithKerf.Select(problem => problem.Name)];
 
+    public static TheoryData<string> TwoStages => [.. Knapsacks.Names];
+
     [Theory]
     [MemberData(nameof(OneLength))]
     public void Published_problems_take_the_fewest_boards(string name) => Reaches(PublishedProblems.OneLength.Single(problem => problem.Name == name));
@@ -19,8 +22,13 @@ public class KnownOptimumTests
     [MemberData(nameof(WithKerf))]
     public void A_kerf_that_shortens_parts_and_boards_alike_changes_nothing(string name) => Reaches(PublishedProblems.WithKerf.Single(problem => problem.Name == name));
 
-    [Fact]
-    public void A_published_knapsack_of_two_stages_is_solved() => Reaches(PublishedProblems.Cgcut1);
+    [Theory]
+    [MemberData(nameof(TwoStages))]
+    public void Published_knapsacks_of_two_stages_are_filled(string name) => Reaches(Knapsacks.Get(name, kerf: 0));
+
+    [Theory]
+    [MemberData(nameof(TwoStages))]
+    public void A_kerf_that_shortens_items_and_plate_alike_changes_nothing(string name) => Reaches(Knapsacks.Get(name, kerf: 0.5m));
 
     [Fact]
     public void Tiny_problems_agree_with_trying_everything()

@@ -4,17 +4,26 @@ namespace Offcuts.Testing;
 
 /// <summary>A problem with the least money that is known for it.</summary>
 /// <param name="Name">Its name in the literature.</param>
-/// <param name="Problem">The problem, a millimetre for each unit of length.</param>
+/// <param name="Problem">The problem; for most, a millimetre stands for each unit of length.</param>
 /// <param name="Least">The least money.</param>
 public sealed record PublishedProblem(string Name, PlanningProblem Problem, Money Least);
 
 /// <summary>
-/// Small cutting problems of the literature, typed in. Boards and parts are sheets of one width, so that milling takes nothing.
+/// Small cutting problems in one dimension of the literature, typed in. Boards and parts are sheets of one width, so that milling takes nothing.
 /// The optima were recomputed by an integer program over all patterns before they were written here.
 /// </summary>
 public static class PublishedProblems
 {
-    private sealed record Lengths(string Name, int Stock, int Optimum, (int Length, int Count)[] Items);
+    /// <param name="Name">Its name.</param>
+    /// <param name="Stock">The only length on offer, at a price of 1; without limit.</param>
+    /// <param name="Optimum">The least money.</param>
+    /// <param name="Items">Lengths wanted.</param>
+    /// <param name="Unit">Millimetres of a unit of length.</param>
+    private sealed record Lengths(string Name, int Stock, int Optimum, (int Length, int Count)[] Items, decimal Unit = 1)
+    {
+        /// <summary>All lengths on offer, where there are several, with how many there are and the price of each.</summary>
+        public (int Length, int? Available, int Price)[] Offers { get; init; } = [(Stock, null, 1)];
+    }
 
     private static readonly Lengths[] OneDimensional =
     [
@@ -35,6 +44,17 @@ public static class PublishedProblems
         new("n2", 35, 11, [(5, 33), (2, 110)]),
         new("n3", 136, 4, [(5, 12), (9, 32), (7, 28)]),
         new("gg20", 20, 601, [(9, 511), (8, 301), (7, 263), (6, 383)]),
+        // Large whole numbers.
+        new("n4", 1_000_000, 2, [(46620, 21), (20979, 34), (9324, 27)], Unit: 0.1m),
+        // CUTGEN1 (Gau and Waescher 1995): the first and the last of the sample printed in the paper.
+        new("CUTGEN1 1", 1000, 394, [(577, 63), (570, 64), (544, 85), (539, 84), (526, 54), (512, 20), (504, 24), (459, 31), (446, 48), (378, 27)]),
+        new("CUTGEN1 150", 1000, 322, [(570, 16), (558, 94), (543, 20), (540, 99), (513, 59), (490, 48), (476, 78), (453, 35), (434, 51)]),
+        // Three lengths, of each only so many, at a price of 1 for each unit of length: instance Crainic1_1_A_0_0 of variable sized bin packing.
+        new("Crainic1_1_A_0_0", 150, 1280,
+            [
+                (99, 1), (95, 1), (92, 1), (83, 1), (79, 1), (77, 2), (71, 1), (66, 1), (63, 1), (55, 1), (54, 1), (50, 1), (40, 1),
+                (38, 1), (36, 1), (33, 1), (32, 1), (29, 1), (24, 1), (19, 2), (17, 1), (14, 1), (10, 1),
+            ]) { Offers = [(150, 9, 150), (120, 11, 120), (100, 13, 100)] },
         new("vadim9", 70, 2, [(30, 1), (28, 1), (18, 1), (15, 1), (14, 1), (13, 1), (11, 1), (5, 2)]),
     ];
 
@@ -42,65 +62,37 @@ public static class PublishedProblems
     public static IReadOnlyList<PublishedProblem> OneLength { get; } = [.. OneDimensional.Select(lengths => Create(lengths, 0))];
 
     /// <summary>
-    /// The same with a kerf of 2: n parts fit if their lengths and n - 1 kerfs do, so parts and boards that are shorter by a kerf fit as before.
+    /// The same with a kerf of half a unit: n parts fit if their lengths and n - 1 kerfs do, so parts and boards that are shorter by a kerf fit as before.
     /// </summary>
-    public static IReadOnlyList<PublishedProblem> WithKerf { get; } =
-        [.. OneDimensional.Where(lengths => lengths.Items.All(item => item.Length > 2)).Select(lengths => Create(lengths, 2))];
+    public static IReadOnlyList<PublishedProblem> WithKerf { get; } = [.. OneDimensional.Select(lengths => Create(lengths, 0.5m))];
 
-    /// <summary>
-    /// Christofides and Whitlock (1977), instance 1, with two stages: plate 15 x 10, optimum 244. Each item can be bought at its size for its profit,
-    /// so the least money is that of all items less the optimum of the knapsack.
-    /// </summary>
-    public static PublishedProblem Cgcut1 { get; } = Knapsack(
-        "cgcut1", 15, 10, 244, [(8, 4, 66, 2), (3, 7, 35, 1), (8, 2, 24, 3), (3, 4, 17, 5), (3, 3, 11, 2), (3, 2, 8, 2), (2, 1, 2, 1)]);
-
-    private static PublishedProblem Create(Lengths lengths, int kerf)
+    private static PublishedProblem Create(Lengths lengths, decimal kerf)
     {
-        var problem = Empty(kerf) with
+        decimal Shorter(int length) => (length - kerf) * lengths.Unit;
+        var problem = Empty(kerf * lengths.Unit) with
         {
             Design = new Design
             {
                 Name = lengths.Name,
-                Parts = [.. lengths.Items.Select(item => CreatePart($"{item.Length}", item.Length - kerf, 100, item.Count))],
+                Parts = [.. lengths.Items.Select(item => CreatePart($"{item.Length}", Shorter(item.Length), 100, item.Count))],
             },
-            Offers = [CreateOffer("board", lengths.Stock - kerf, 100, 1)],
+            Offers = [.. lengths.Offers.Select(offer => CreateOffer($"board {offer.Length}", Shorter(offer.Length), 100, offer.Price) with { Available = offer.Available })],
         };
         return new PublishedProblem(lengths.Name, problem, new Money(lengths.Optimum));
     }
 
-    private static PublishedProblem Knapsack(string name, int length, int width, int optimum, (int Length, int Width, int Profit, int Most)[] items)
-    {
-        var problem = Empty(0) with
-        {
-            Stock =
-            [
-                new Board
-                {
-                    Id = BoardIds.FromNumber(1), Kind = BoardKind.Sheet, Species = "plate", Surface = Surface.Surfaced, Size = Size(length, width), LoggedAt = DateTimeOffset.UnixEpoch,
-                },
-            ],
-            Design = new Design
-            {
-                Name = name,
-                Parts = [.. items.Select(item => CreatePart($"{item.Length} x {item.Width}", item.Length, item.Width, item.Most))],
-            },
-            Offers = [.. items.Select(item => CreateOffer($"{item.Length} x {item.Width}", item.Length, item.Width, item.Profit))],
-        };
-        return new PublishedProblem(name, problem, new Money(items.Sum(item => item.Profit * item.Most) - optimum));
-    }
-
     /// <summary>A shop with one saw, nothing in stock and nothing to build.</summary>
-    internal static PlanningProblem Empty(int kerf) => new()
+    internal static PlanningProblem Empty(decimal kerf) => new()
     {
         Stock = [],
         Design = new Design { Name = "none" },
         Shop = new Shop { Unit = DisplayUnit.Millimetre, Kerf = Length.FromMillimetres(kerf), Recut = false },
     };
 
-    internal static Part CreatePart(string name, int length, int width, int quantity) =>
+    internal static Part CreatePart(string name, decimal length, decimal width, int quantity) =>
         new() { Name = name, Quantity = quantity, Finished = Size(length, width), Species = ["plate"] };
 
-    internal static Offer CreateOffer(string id, int length, int width, int price) => new()
+    internal static Offer CreateOffer(string id, decimal length, decimal width, int price) => new()
     {
         Id = id,
         Supplier = "yard",
@@ -111,6 +103,6 @@ public static class PublishedProblems
         Form = new ByThePiece(Length.FromMillimetres(width), Length.FromMillimetres(length), new Money(price)),
     };
 
-    internal static Dimensions Size(int length, int width) =>
+    internal static Dimensions Size(decimal length, decimal width) =>
         new(Length.FromMillimetres(18), Length.FromMillimetres(width), Length.FromMillimetres(length));
 }
