@@ -8,10 +8,7 @@ public sealed record HostSettings
     /// <summary>The SQLite file; made if it does not exist.</summary>
     public required string DatabasePath { get; init; }
 
-    /// <summary>Listen nowhere; requests come through <see cref="OffcutsHost.CreateHandler"/>. False to listen on <see cref="Urls"/>.</summary>
-    public bool InProcess { get; init; }
-
-    /// <summary>Addresses to listen on, separated by semicolons.</summary>
+    /// <summary>Addresses to listen on, separated by semicolons; the service in the client's process listens nowhere.</summary>
     public string Urls { get; init; } = "http://127.0.0.1:5080";
 
     /// <summary>Whether addresses that other machines can reach are allowed. There are no access tokens yet.</summary>

@@ -1,9 +1,9 @@
 using System.Net;
 using System.Net.Http.Json;
 using System.Text;
-using Microsoft.AspNetCore.Builder;
 using Microsoft.Data.Sqlite;
 using Offcuts.Contracts;
+using Offcuts.Host.InProcess;
 using Refit;
 
 namespace Offcuts.Host.Tests;
@@ -12,22 +12,20 @@ namespace Offcuts.Host.Tests;
 public sealed class InProcessTests(Service port) : IClassFixture<Service>, IAsyncLifetime
 {
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("offcuts-inside-");
-    private WebApplication? app;
+    private InProcessService? service;
 
     private HttpClient Client { get; set; } = new();
 
     public async Task InitializeAsync()
     {
-        app = OffcutsHost.Build(new HostSettings { DatabasePath = Path.Combine(folder.FullName, "o.db"), InProcess = true });
-        await app.StartAsync();
-        Client = new HttpClient(OffcutsHost.CreateHandler(app)) { BaseAddress = new Uri("http://offcuts") };
+        service = await InProcessService.StartAsync(new HostSettings { DatabasePath = Path.Combine(folder.FullName, "o.db") }, CancellationToken.None);
+        Client = new HttpClient(service.CreateHandler()) { BaseAddress = new Uri("http://offcuts") };
     }
 
     public async Task DisposeAsync()
     {
         Client.Dispose();
-        await app!.StopAsync();
-        await app.DisposeAsync();
+        await service!.DisposeAsync();
         SqliteConnection.ClearAllPools();
         folder.Delete(recursive: true);
     }

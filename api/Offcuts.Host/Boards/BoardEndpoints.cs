@@ -13,7 +13,7 @@ internal static class BoardEndpoints
 {
     private const int MaxImport = 1000;
 
-    public static void MapBoards(this WebApplication app)
+    public static void MapBoards(this IEndpointRouteBuilder app)
     {
         app.MapMethods("/v1/boards", ["GET", "HEAD"], List);
         app.MapPost("/v1/boards", CreateAsync);

@@ -12,7 +12,7 @@ namespace Offcuts.Host.Designs;
 /// <summary><c>/v1/designs</c>.</summary>
 internal static class DesignEndpoints
 {
-    public static void MapDesigns(this WebApplication app)
+    public static void MapDesigns(this IEndpointRouteBuilder app)
     {
         app.MapMethods("/v1/designs", ["GET", "HEAD"], List);
         app.MapPost("/v1/designs", StoreAsync);

@@ -6,7 +6,7 @@ namespace Offcuts.Host.Http;
 /// <summary>Keeps web pages of other sites away from a service on the loopback interface (DNS rebinding).</summary>
 internal static class LoopbackHostCheck
 {
-    public static void UseLoopbackHostCheck(this WebApplication app) => app.Use((context, next) =>
+    public static void UseLoopbackHostCheck(this IApplicationBuilder app) => app.Use((context, next) =>
     {
         var host = context.Request.Host.Host.Trim('[', ']');
         return host == "localhost" || (IPAddress.TryParse(host, out var address) && IPAddress.IsLoopback(address))

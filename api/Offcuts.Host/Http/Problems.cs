@@ -44,7 +44,15 @@ internal static partial class Problems
         new("plan-rejected", 500, "The auditor rejected a plan", "Every plan is checked before anyone sees it, and this one broke a rule. It is not your fault. Report it with the reproduction that the failure names, a file in the service's data folder."),
     ];
 
-    public static void UseProblems(this WebApplication app) => app.Use(async (context, next) =>
+    public static void UseProblems(this IApplicationBuilder app)
+    {
+        var log = app.ApplicationServices.GetRequiredService<ILoggerFactory>().CreateLogger(typeof(Problems));
+        app.Use((context, next) => AnswerAsync(context, next, log));
+    }
+
+    public static void MapProblemPages(this IEndpointRouteBuilder app) => app.MapMethods("/problems/{slug}", ["GET", "HEAD"], GetPage);
+
+    private static async Task AnswerAsync(HttpContext context, RequestDelegate next, ILogger log)
     {
         try
         {
@@ -59,20 +67,20 @@ internal static partial class Problems
             var kind = KindOf(fault.Code);
             if (kind.Status == 500)
             {
-                LogFailure(app.Logger, fault, context.TraceIdentifier);
+                LogFailure(log, fault, context.TraceIdentifier);
             }
 
             await WriteAsync(context, kind, fault.Message, fault.Faults);
         }
         catch (SqliteException fault) when (StorageFaults.Of(fault) is { } refused)
         {
-            LogFailure(app.Logger, fault, context.TraceIdentifier);
+            LogFailure(log, fault, context.TraceIdentifier);
             context.Response.Headers.RetryAfter = refused.RetryAfterSeconds?.ToString(CultureInfo.InvariantCulture);
             await WriteAsync(context, KindOf(refused.Status), refused.Message, []);
         }
         catch (SqliteException fault) when (StorageFaults.IsDamage(fault))
         {
-            LogFailure(app.Logger, fault, context.TraceIdentifier);
+            LogFailure(log, fault, context.TraceIdentifier);
             await WriteAsync(context, Damaged, $"The database is damaged ({fault.Message}): stop the service and put a copy of the file back.", []);
         }
         catch (RefusedException refused)
@@ -90,12 +98,10 @@ internal static partial class Problems
         }
         catch (Exception failure) when (!context.RequestAborted.IsCancellationRequested)
         {
-            LogFailure(app.Logger, failure, context.TraceIdentifier);
+            LogFailure(log, failure, context.TraceIdentifier);
             await WriteAsync(context, Internal, "The service failed; the log says why.", []);
         }
-    });
-
-    public static void MapProblemPages(this WebApplication app) => app.MapMethods("/problems/{slug}", ["GET", "HEAD"], GetPage);
+    }
 
     private static ContentHttpResult GetPage(string slug)
     {

@@ -6,7 +6,9 @@ using Microsoft.Extensions.Primitives;
 namespace Offcuts.Host.InProcess;
 
 /// <summary>Hands the requests of an <see cref="HttpClient"/> to an application in the same process.</summary>
-internal sealed class InProcessHandler(InProcessServer server) : HttpMessageHandler
+/// <param name="answer">The application.</param>
+/// <param name="scopes">Makes the services of one request.</param>
+internal sealed class InProcessHandler(RequestDelegate answer, IServiceScopeFactory scopes) : HttpMessageHandler
 {
     /// <inheritdoc/>
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
@@ -21,7 +23,7 @@ internal sealed class InProcessHandler(InProcessServer server) : HttpMessageHand
         features.Set<IHttpResponseBodyFeature>(response.BodyFeature);
         try
         {
-            await server.AnswerAsync(features);
+            await answer(new DefaultHttpContext(features) { ServiceScopeFactory = scopes });
             await response.EndAsync();
         }
         catch (Exception) when (cancellationToken.IsCancellationRequested)

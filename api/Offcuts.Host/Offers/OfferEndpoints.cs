@@ -11,7 +11,7 @@ namespace Offcuts.Host.Offers;
 /// <summary><c>/v1/price-lists</c> and <c>/v1/offers</c>.</summary>
 internal static class OfferEndpoints
 {
-    public static void MapOffers(this WebApplication app)
+    public static void MapOffers(this IEndpointRouteBuilder app)
     {
         app.MapMethods("/v1/price-lists", ["GET", "HEAD"], ListPriceLists);
         app.MapPost("/v1/price-lists", StoreAsync);

@@ -12,7 +12,7 @@ namespace Offcuts.Host.Plans;
 /// <summary>The pictures of a plan: its cut sheet and the diagrams of its boards.</summary>
 internal static class PictureEndpoints
 {
-    public static void MapPictures(this WebApplication app)
+    public static void MapPictures(this IEndpointRouteBuilder app)
     {
         app.MapMethods("/v1/plans/{id}/cut-sheet", ["GET", "HEAD"], GetCutSheet);
         app.MapMethods("/v1/plans/{id}/diagrams/{number}", ["GET", "HEAD"], GetDiagram);

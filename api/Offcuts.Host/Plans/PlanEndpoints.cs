@@ -15,7 +15,7 @@ internal static class PlanEndpoints
     private const string IdSigns = "34679acdefhjkpqrtwxy";
     private static readonly TimeSpan CancellationPatience = TimeSpan.FromSeconds(5);
 
-    public static void MapPlans(this WebApplication app)
+    public static void MapPlans(this IEndpointRouteBuilder app)
     {
         app.MapPost("/v1/plans", CreateAsync);
         app.MapMethods("/v1/plans", ["GET", "HEAD"], List);

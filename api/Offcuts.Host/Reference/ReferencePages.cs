@@ -22,7 +22,7 @@ internal static class ReferencePages
         options.AddOperationTransformer(DescribeAsync);
     });
 
-    public static void MapReference(this WebApplication app)
+    public static void MapReference(this IEndpointRouteBuilder app)
     {
         app.MapOpenApi("/openapi/{documentName}.json");
 

@@ -9,7 +9,7 @@ namespace Offcuts.Host.Shops;
 /// <summary><c>/v1/shop</c>.</summary>
 internal static class ShopEndpoints
 {
-    public static void MapShop(this WebApplication app)
+    public static void MapShop(this IEndpointRouteBuilder app)
     {
         app.MapMethods("/v1/shop", ["GET", "HEAD"], Get);
         app.MapPut("/v1/shop", ReplaceAsync);

@@ -13,7 +13,7 @@ internal static class SpeciesEndpoints
 {
     private const int MaxNames = 20;
 
-    public static void MapSpecies(this WebApplication app)
+    public static void MapSpecies(this IEndpointRouteBuilder app)
     {
         app.MapMethods("/v1/species", ["GET", "HEAD"], List);
         app.MapPost("/v1/species", CreateAsync);

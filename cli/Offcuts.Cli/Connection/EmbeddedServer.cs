@@ -1,16 +1,15 @@
-using Microsoft.AspNetCore.Builder;
 using Microsoft.Data.Sqlite;
 using Offcuts.Host;
+using Offcuts.Host.InProcess;
 
 namespace Offcuts.Cli.Connections;
 
 /// <summary>The API in this process, which only this process can reach: it opens neither port nor socket.</summary>
 internal sealed class EmbeddedServer : IAsyncDisposable
 {
-    private static readonly TimeSpan LongestStop = TimeSpan.FromSeconds(2);
-    private readonly WebApplication app;
+    private readonly InProcessService service;
 
-    private EmbeddedServer(WebApplication app) => this.app = app;
+    private EmbeddedServer(InProcessService service) => this.service = service;
 
     /// <summary>Opens the database, makes it if need be, and starts to answer.</summary>
     /// <exception cref="CliException">The database cannot be used.</exception>
@@ -18,9 +17,7 @@ internal sealed class EmbeddedServer : IAsyncDisposable
     {
         try
         {
-            var app = OffcutsHost.Build(new HostSettings { DatabasePath = databasePath, InProcess = true });
-            await app.StartAsync(cancellationToken);
-            return new EmbeddedServer(app);
+            return new EmbeddedServer(await InProcessService.StartAsync(new HostSettings { DatabasePath = databasePath }, cancellationToken));
         }
         catch (SqliteException fault)
         {
@@ -29,18 +26,12 @@ internal sealed class EmbeddedServer : IAsyncDisposable
     }
 
     /// <summary>A handler whose requests it answers.</summary>
-    public HttpMessageHandler CreateHandler() => OffcutsHost.CreateHandler(app);
+    public HttpMessageHandler CreateHandler() => service.CreateHandler();
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
-        // Requests that a signal cut short must end before what they use is disposed of.
-        using (var patience = new CancellationTokenSource(LongestStop))
-        {
-            await app.StopAsync(patience.Token);
-        }
-
-        await app.DisposeAsync();
+        await service.DisposeAsync();
         SqliteConnection.ClearAllPools();
     }
 

@@ -1,0 +1,60 @@
+using System.Reflection;
+using System.Text.Json.Serialization;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Offcuts.Contracts;
+using Offcuts.Host.Boards;
+using Offcuts.Host.Designs;
+using Offcuts.Host.Http;
+using Offcuts.Host.Offers;
+using Offcuts.Host.Plans;
+using Offcuts.Host.Shops;
+using Offcuts.Host.SpeciesLists;
+using Offcuts.Storage;
+
+namespace Offcuts.Host;
+
+/// <summary>What the API is made of, however its requests come: over a port or from the same process.</summary>
+internal static class OffcutsApi
+{
+    /// <summary>Greatest size of a body. One of 1000 boards with defects fits; anything larger is a mistake.</summary>
+    public const long MaxBodyBytes = 4 * 1024 * 1024;
+
+    /// <summary>What the endpoints use.</summary>
+    public static void AddOffcuts(this IServiceCollection services, HostSettings settings, Database database) => services
+        .ConfigureHttpJsonOptions(json =>
+        {
+            json.SerializerOptions.TypeInfoResolverChain.Insert(0, WireJson.Default);
+            json.SerializerOptions.NumberHandling = JsonNumberHandling.Strict;
+            json.SerializerOptions.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
+        })
+        .AddSingleton(settings)
+        .AddSingleton(new BoardStore(database, TimeProvider.System))
+        .AddSingleton(new ShopStore(database))
+        .AddSingleton(new DesignStore(database, TimeProvider.System))
+        .AddSingleton(new OfferStore(database, TimeProvider.System))
+        .AddSingleton(new PlanStore(database, TimeProvider.System))
+        .AddSingleton(TimeProvider.System)
+        .AddSingleton<Workshop>()
+        .AddSingleton<PriceListReader>()
+        .AddSingleton<ProblemBuilder>()
+        .AddSingleton<PlanQueue>()
+        .AddSingleton<RejectedPlans>()
+        .AddHostedService<PlanRunner>();
+
+    /// <summary>All endpoints but the pages about them.</summary>
+    public static void MapOffcuts(this IEndpointRouteBuilder app)
+    {
+        app.MapMethods("/health", ["GET", "HEAD"], GetHealth);
+        app.MapProblemPages();
+        app.MapBoards();
+        app.MapShop();
+        app.MapSpecies();
+        app.MapDesigns();
+        app.MapOffers();
+        app.MapPlans();
+        app.MapPictures();
+    }
+
+    private static Ok<Health> GetHealth() => TypedResults.Ok(new Health(
+        "ok", typeof(OffcutsApi).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion));
+}
