@@ -11,9 +11,9 @@ namespace Offcuts.Planning.Tests.Tiny;
 /// </summary>
 public abstract class ExhaustiveTests
 {
-    private static readonly PlanLimits Limits = new(TimeSpan.FromSeconds(1));
+    private static readonly PlanLimits Limits = new(TimeSpan.FromMilliseconds(400));
 
-    public static TheoryData<int> Blocks => [.. Enumerable.Range(0, 4)];
+    public static TheoryData<int> Blocks => [.. Enumerable.Range(0, 3)];
 
     [Theory]
     [MemberData(nameof(Blocks))]
