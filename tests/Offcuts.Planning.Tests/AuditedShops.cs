@@ -20,17 +20,19 @@ public abstract class AuditedShops(ShopScale scale, bool metric, TimeSpan budget
     public void Every_plan_passes_the_auditor(int block)
     {
         var faults = new List<string>();
-        var plans = new List<Plan>();
+        var (problems, plans) = (new List<PlanningProblem>(), new List<Plan>());
         foreach (var seed in Enumerable.Range(1 + (block * BlockSize), BlockSize))
         {
             var kind = new ShopKind(scale, MustBuy: seed % 2 == 1, metric);
             var problem = RandomShops.Create(seed, kind);
             var plan = Planner.Solve(problem, new PlanLimits(budget));
+            problems.Add(problem);
             plans.Add(plan);
             faults.AddRange(Faults(problem, plan).Select(fault => string.Create(CultureInfo.InvariantCulture, $"seed {seed}, {kind}: {fault}")));
         }
 
         Assert.True(faults.Count == 0, string.Join("\n", faults));
+        AssertVaried(problems);
         AssertVaried(plans);
     }
 
@@ -54,6 +56,18 @@ public abstract class AuditedShops(ShopScale scale, bool metric, TimeSpan budget
     }
 
     // A generator that stopped making some kind of shop would make this check hollow.
+    private static void AssertVaried(List<PlanningProblem> problems)
+    {
+        Assert.Contains(problems, problem => problem.Shop.Kerf == Length.Zero);
+        Assert.Contains(problems, problem => problem.Shop.Kerf > new Shop().Kerf);
+        Assert.Contains(problems, problem => problem.Shop.Recut);
+        Assert.Contains(problems, problem => !problem.Shop.Recut);
+        Assert.Contains(problems, problem => problem.Stock.Count == 0 && problem.Offers.Count > 0);
+        Assert.Contains(problems, problem => problem.Offers.Any(offer => offer.Available > 0));
+        Assert.Contains(problems, problem => problem.Design.Groups.Any(group => group is { OneSpecies: true, Species.Count: > 1 }
+            && problem.Design.Parts.Any(part => part.Group == group.Name && part.Species.Count > 1)));
+    }
+
     private static void AssertVaried(List<Plan> plans)
     {
         Assert.Contains(plans, plan => plan.Status == PlanStatus.Proved && plan.WoodCost > Money.Zero);
