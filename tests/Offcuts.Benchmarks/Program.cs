@@ -15,7 +15,20 @@ switch (args)
     case ["published", var folder, var seconds] when Directory.Exists(folder) && double.TryParse(seconds, CultureInfo.InvariantCulture, out var each) && each > 0:
         PublishedTable.Print(folder, TimeSpan.FromSeconds(each), Console.Out);
         return 0;
+    case ["startup"]:
+        StartUp.Publish(["--self-contained", "false"], Console.Out);
+        return 0;
+    case ["startup", "self-contained"]:
+        StartUp.Publish(["--self-contained"], Console.Out);
+        return 0;
+    case ["startup", var offcuts, var hello] when File.Exists(offcuts) && File.Exists(hello):
+        StartUp.Compare(offcuts, hello, Console.Out);
+        return 0;
     default:
-        await Console.Error.WriteLineAsync("Usage: Offcuts.Benchmarks [shops | must-buy | published FOLDER [SECONDS]]; the folder holds problems as JSON files.");
+        await Console.Error.WriteLineAsync(
+            """
+            Usage: Offcuts.Benchmarks [shops | must-buy | published FOLDER [SECONDS] | startup [self-contained | OFFCUTS HELLO]]
+            FOLDER holds problems as JSON files. OFFCUTS and HELLO are two programs; without them both are published with the same options.
+            """);
         return 2;
 }

@@ -22,20 +22,19 @@ public static class PlanText
     /// <summary>What to mind about a part, panel or board, with the usual caution.</summary>
     public static string Of(PlanWarning warning, DisplayUnit unit) => warning.Kind switch
     {
-        WarningKind.ShortForPlaner => Short(warning, unit, "planer"),
-        WarningKind.ShortForJointer => Short(warning, unit, "jointer"),
+        WarningKind.ShortForPlaner or WarningKind.ShortForJointer => ShortBlankText.Of([warning], unit).Single(),
         WarningKind.Defects => $"Board {warning.Subject} has recorded defects, so only its largest clear rectangle is used: "
             + "look it over for splits, knots and metal before you cut.",
         WarningKind.WidePanel => $"{warning.Subject} is a solid panel{Wide(warning, unit)} that moves across the grain with the seasons: "
             + "fix it so that it can.",
     };
 
-    /// <summary>All warnings in words; a blank that is too short for both machines is told once.</summary>
-    public static IReadOnlyList<string> Of(IEnumerable<PlanWarning> warnings, DisplayUnit unit) =>
-        [.. warnings.GroupBy(warning => warning.Kind is WarningKind.ShortForJointer or WarningKind.ShortForPlaner
-                ? warning with { Kind = WarningKind.ShortForJointer }
-                : warning)
-            .Select(alike => alike.Select(warning => warning.Kind).Distinct().Count() > 1 ? Short(alike.Key, unit, "jointer and the planer") : Of(alike.First(), unit))];
+    /// <summary>All warnings in words: first what can hurt, with blanks that are too short alike in one sentence.</summary>
+    public static IReadOnlyList<string> Of(IReadOnlyList<PlanWarning> warnings, DisplayUnit unit) =>
+    [
+        .. ShortBlankText.Of(warnings.Where(ShortBlankText.Is), unit),
+        .. warnings.Where(warning => !ShortBlankText.Is(warning)).Select(warning => Of(warning, unit)),
+    ];
 
     private static string Why(MissingPart missing, DisplayUnit unit) => missing.Reason switch
     {
@@ -63,14 +62,6 @@ public static class PlanText
         width is { } known ? $" ({LengthText.Format(known, unit)})" : "";
 
     private static string Closest(MissingPart missing) => missing.Closest is { } closest ? $"; {closest} comes closest" : "";
-
-    private static string Short(PlanWarning warning, DisplayUnit unit, string machine)
-    {
-        var has = warning.Value is { } value ? $" ({LengthText.Format(value, unit)} long)" : "";
-        var limit = warning.Limit is { } shortest ? $" the {LengthText.Format(shortest, unit)} that" : " what";
-        return $"The blank of {warning.Subject}{has} is shorter than{limit} the shop takes as safe at the {machine}: "
-            + "mill it in one piece with another part or by hand, and go by the machine's manual.";
-    }
 
     private static string Wide(PlanWarning warning, DisplayUnit unit) =>
         warning.Value is { } value ? $" {LengthText.Format(value, unit)} wide" : "";

@@ -43,7 +43,7 @@ public class PlanTextTests
     }
 
     [Fact]
-    public void Tells_a_blank_too_short_for_both_machines_once()
+    public void Tells_blanks_too_short_alike_in_one_line_before_all_else()
     {
         PlanWarning[] warnings =
         [
@@ -51,13 +51,20 @@ public class PlanTextTests
             new(WarningKind.Defects, "K7M"),
             new(WarningKind.ShortForPlaner, "Rail", Length.FromInches(9), Length.FromInches(12)),
             new(WarningKind.ShortForPlaner, "Leg", Length.FromInches(9), Length.FromInches(12)),
+            new(WarningKind.ShortForPlaner, "Foot", Length.FromInches(3), Length.FromInches(12)),
+            new(WarningKind.ShortForPlaner, "Cleat", Length.FromInches(9), Length.FromInches(14)),
+            new(WarningKind.ShortForPlaner, "Peg", Length.FromInches(2), Length.FromInches(12)),
         ];
 
         var lines = PlanText.Of(warnings, DisplayUnit.Inch);
 
-        Assert.Equal(3, lines.Count);
-        Assert.Contains("Rail (9\" long) is shorter than the 12\" that the shop takes as safe at the jointer and the planer:", lines[0], StringComparison.Ordinal);
-        Assert.Contains("safe at the planer:", lines[2], StringComparison.Ordinal);
+        Assert.Equal(4, lines.Count);
+        Assert.StartsWith("The blank of Rail (9\" long) is shorter than the 12\" that the shop takes as safe at the jointer and the planer: mill it ", lines[0], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "The blanks of Leg (9\" long), Foot (3\" long) and Peg (2\" long) are shorter than the 12\" that the shop takes as safe at the planer: mill each ",
+            lines[1], StringComparison.Ordinal);
+        Assert.StartsWith("The blank of Cleat (9\" long) is shorter than the 14\"", lines[2], StringComparison.Ordinal);
+        Assert.StartsWith("Board K7M has recorded defects", lines[3], StringComparison.Ordinal);
     }
 
     [Fact]

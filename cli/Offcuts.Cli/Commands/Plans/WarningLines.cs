@@ -10,7 +10,7 @@ internal static class WarningLines
     public static IEnumerable<string> Of(IReadOnlyList<WarningRecord> warnings, DisplayUnit unit)
     {
         var known = warnings.Select(warning => (Warning: warning, Kind: Kind(warning.Code))).ToList();
-        return PlanText.Of(known.Where(one => one.Kind is not null).Select(one => ToWarning(one.Warning, one.Kind!.Value)), unit)
+        return PlanText.Of([.. known.Where(one => one.Kind is not null).Select(one => ToWarning(one.Warning, one.Kind!.Value))], unit)
             .Concat(known.Where(one => one.Kind is null).Select(one => one.Warning.Text));
     }
 
