@@ -19,8 +19,8 @@ internal static class OffcutsApi
     /// <summary>Greatest size of a body. One of 1000 boards with defects fits; anything larger is a mistake.</summary>
     public const long MaxBodyBytes = 4 * 1024 * 1024;
 
-    /// <summary>What the endpoints use.</summary>
-    public static void AddOffcuts(this IServiceCollection services, HostSettings settings, Database database) => services
+    /// <summary>What the endpoints use, but for the <see cref="Database"/>.</summary>
+    public static void AddOffcuts(this IServiceCollection services, HostSettings settings) => services
         .ConfigureHttpJsonOptions(json =>
         {
             json.SerializerOptions.TypeInfoResolverChain.Insert(0, WireJson.Default);
@@ -28,12 +28,12 @@ internal static class OffcutsApi
             json.SerializerOptions.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
         })
         .AddSingleton(settings)
-        .AddSingleton(new BoardStore(database, TimeProvider.System))
-        .AddSingleton(new ShopStore(database))
-        .AddSingleton(new DesignStore(database, TimeProvider.System))
-        .AddSingleton(new OfferStore(database, TimeProvider.System))
-        .AddSingleton(new PlanStore(database, TimeProvider.System))
         .AddSingleton(TimeProvider.System)
+        .AddSingleton<BoardStore>()
+        .AddSingleton<ShopStore>()
+        .AddSingleton<DesignStore>()
+        .AddSingleton<OfferStore>()
+        .AddSingleton<PlanStore>()
         .AddSingleton<Workshop>()
         .AddSingleton<PriceListReader>()
         .AddSingleton<ProblemBuilder>()

@@ -22,7 +22,7 @@ public static class OffcutsHost
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = OffcutsApi.MaxBodyBytes;
         });
-        builder.Services.AddOffcuts(settings, Database.Open(settings.DatabasePath));
+        builder.Services.AddSingleton(Database.Open(settings.DatabasePath)).AddOffcuts(settings);
         if (settings.ServeReference)
         {
             builder.Services.AddReference();

@@ -18,7 +18,8 @@ public sealed class InProcessTests(Service port) : IClassFixture<Service>, IAsyn
 
     public async Task InitializeAsync()
     {
-        service = await InProcessService.StartAsync(new HostSettings { DatabasePath = Path.Combine(folder.FullName, "o.db") }, CancellationToken.None);
+        service = Create(Path.Combine(folder.FullName, "o.db"));
+        await service.StartAsync(CancellationToken.None);
         Client = new HttpClient(service.CreateHandler()) { BaseAddress = new Uri("http://offcuts") };
     }
 
@@ -99,4 +100,18 @@ public sealed class InProcessTests(Service port) : IClassFixture<Service>, IAsyn
 
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => Client.GetAsync(new Uri("/v1/boards", UriKind.Relative), cancelled.Token));
     }
+
+    [Fact]
+    public async Task A_database_that_cannot_be_opened_is_told_at_the_start_and_health_is_answered_all_the_same()
+    {
+        var path = Path.Combine(folder.FullName, "damaged.db");
+        await File.WriteAllTextAsync(path, new string('x', 5000));
+        await using var damaged = Create(path);
+        using var client = new HttpClient(damaged.CreateHandler()) { BaseAddress = new Uri("http://offcuts") };
+
+        Assert.Equal(HttpStatusCode.OK, (await client.GetAsync(new Uri("/health", UriKind.Relative))).StatusCode);
+        await Assert.ThrowsAsync<SqliteException>(() => damaged.StartAsync(CancellationToken.None));
+    }
+
+    private static InProcessService Create(string path) => new(new HostSettings { DatabasePath = path });
 }

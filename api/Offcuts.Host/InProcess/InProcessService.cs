@@ -13,14 +13,25 @@ namespace Offcuts.Host.InProcess;
 public sealed class InProcessService : IAsyncDisposable
 {
     private static readonly TimeSpan LongestStop = TimeSpan.FromSeconds(2);
+    private readonly Task<Database> opening;
     private readonly ServiceProvider services;
     private readonly RequestDelegate answer;
-    private readonly IHostedService[] hosted;
+    private IHostedService[] started = [];
 
-    private InProcessService(ServiceProvider services)
+    /// <summary>Answers at once what needs no database, such as <c>/health</c>; all else once it is started.</summary>
+    /// <param name="settings">Of these only what does not concern a port.</param>
+    public InProcessService(HostSettings settings)
     {
-        this.services = services;
-        hosted = [.. services.GetServices<IHostedService>()];
+        ArgumentNullException.ThrowIfNull(settings);
+        // Both take about as long, and neither needs the other: the database is opened while the rest is made.
+        opening = Task.Run(() => Database.Open(settings.DatabasePath));
+        var collection = new ServiceCollection();
+        collection.AddLogging(log => log.SetMinimumLevel(LogLevel.Warning).AddProvider(new StandardErrorLog()));
+        collection.AddRoutingCore();
+        // What the routing reports its choices to; a host has one.
+        collection.AddSingleton(new DiagnosticListener("Microsoft.AspNetCore"));
+        collection.AddSingleton(_ => opening.GetAwaiter().GetResult()).AddOffcuts(settings);
+        services = collection.BuildServiceProvider();
         var app = new ApplicationBuilder(services);
         app.UseProblems();
         app.UseBodyLimit(OffcutsApi.MaxBodyBytes);
@@ -29,24 +40,16 @@ public sealed class InProcessService : IAsyncDisposable
         answer = app.Build();
     }
 
-    /// <summary>Opens the database, makes it if need be, and starts to answer.</summary>
+    /// <summary>Waits for the database, which is made if need be, and starts what runs in the background.</summary>
     /// <exception cref="OffcutsException">A database that cannot be used.</exception>
-    public static async Task<InProcessService> StartAsync(HostSettings settings, CancellationToken cancellationToken)
+    public async Task StartAsync(CancellationToken cancellationToken)
     {
-        ArgumentNullException.ThrowIfNull(settings);
-        var services = new ServiceCollection();
-        services.AddLogging(log => log.SetMinimumLevel(LogLevel.Warning).AddProvider(new StandardErrorLog()));
-        services.AddRoutingCore();
-        // What the routing reports its choices to; a host has one.
-        services.AddSingleton(new DiagnosticListener("Microsoft.AspNetCore"));
-        services.AddOffcuts(settings, Database.Open(settings.DatabasePath));
-        var service = new InProcessService(services.BuildServiceProvider());
-        foreach (var background in service.hosted)
+        await opening;
+        started = [.. services.GetServices<IHostedService>()];
+        foreach (var background in started)
         {
             await background.StartAsync(cancellationToken);
         }
-
-        return service;
     }
 
     /// <summary>A handler whose requests it answers.</summary>
@@ -57,12 +60,14 @@ public sealed class InProcessService : IAsyncDisposable
     {
         using (var patience = new CancellationTokenSource(LongestStop))
         {
-            foreach (var background in hosted)
+            foreach (var background in started)
             {
                 await background.StopAsync(patience.Token);
             }
         }
 
+        // Whoever waited for it was told of a failure; here it must only be over.
+        await ((Task)opening).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         await services.DisposeAsync();
     }
 }

@@ -29,8 +29,20 @@ internal sealed class Connection : IAsyncDisposable
             return new Connection(server, new SocketsHttpHandler { ConnectTimeout = ConnectTimeout, AllowAutoRedirect = false }, null);
         }
 
-        var embedded = await EmbeddedServer.StartAsync(choice.DatabasePath!, cancellationToken);
-        return new Connection(new Uri("http://offcuts"), embedded.CreateHandler(), embedded);
+        var embedded = new EmbeddedServer(choice.DatabasePath!);
+        var connection = new Connection(new Uri("http://offcuts"), embedded.CreateHandler(), embedded);
+        try
+        {
+            // A request that needs no database makes client and service load what they share while the database is opened.
+            await connection.Api.GetHealthAsync(cancellationToken);
+            await embedded.StartAsync(cancellationToken);
+            return connection;
+        }
+        catch
+        {
+            await connection.DisposeAsync();
+            throw;
+        }
     }
 
     /// <inheritdoc/>

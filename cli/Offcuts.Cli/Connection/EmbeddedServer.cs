@@ -7,17 +7,23 @@ namespace Offcuts.Cli.Connections;
 /// <summary>The API in this process, which only this process can reach: it opens neither port nor socket.</summary>
 internal sealed class EmbeddedServer : IAsyncDisposable
 {
+    private readonly string databasePath;
     private readonly InProcessService service;
 
-    private EmbeddedServer(InProcessService service) => this.service = service;
+    /// <summary>Begins to open the database, which is made if need be.</summary>
+    public EmbeddedServer(string databasePath)
+    {
+        this.databasePath = databasePath;
+        service = new InProcessService(new HostSettings { DatabasePath = databasePath });
+    }
 
-    /// <summary>Opens the database, makes it if need be, and starts to answer.</summary>
+    /// <summary>Waits until it can answer.</summary>
     /// <exception cref="CliException">The database cannot be used.</exception>
-    public static async Task<EmbeddedServer> StartAsync(string databasePath, CancellationToken cancellationToken)
+    public async Task StartAsync(CancellationToken cancellationToken)
     {
         try
         {
-            return new EmbeddedServer(await InProcessService.StartAsync(new HostSettings { DatabasePath = databasePath }, cancellationToken));
+            await service.StartAsync(cancellationToken);
         }
         catch (SqliteException fault)
         {
