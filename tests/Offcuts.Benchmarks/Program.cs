@@ -19,7 +19,7 @@ switch (args)
         StartUp.Publish(["--self-contained", "false"], Console.Out);
         return 0;
     case ["startup", "self-contained"]:
-        StartUp.Publish(["--self-contained"], Console.Out);
+        StartUp.Publish(["--self-contained", "-p:PublishReadyToRunComposite=true"], Console.Out);
         return 0;
     case ["startup", var offcuts, var hello] when File.Exists(offcuts) && File.Exists(hello):
         StartUp.Compare(offcuts, hello, Console.Out);

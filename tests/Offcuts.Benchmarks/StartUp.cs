@@ -16,7 +16,6 @@ internal static class StartUp
             <TargetFramework>net10.0</TargetFramework>
             <InvariantGlobalization>true</InvariantGlobalization>
             <PublishReadyToRun>true</PublishReadyToRun>
-            <PublishReadyToRunComposite Condition="'$(SelfContained)' == 'true'">true</PublishReadyToRunComposite>
           </PropertyGroup>
         </Project>
         """;
@@ -37,7 +36,8 @@ internal static class StartUp
             string Published(string project, string name)
             {
                 var place = Path.Combine(folder.FullName, "published-" + name);
-                Run("dotnet", ["publish", project, "-c", "Release", "--use-current-runtime", "-v", "q", "--nologo", "-o", place, .. publish]);
+                // In a folder of their own, because a composite image and a plain one must not share what is kept between builds.
+                Run("dotnet", ["publish", project, "-c", "Release", "--use-current-runtime", "--artifacts-path", place + "-artifacts", "-v", "q", "--nologo", "-o", place, .. publish]);
                 return Path.Combine(place, name);
             }
         }
