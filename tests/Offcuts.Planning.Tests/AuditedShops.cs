@@ -60,6 +60,7 @@ public abstract class AuditedShops(ShopScale scale, bool metric, TimeSpan budget
     {
         Assert.Contains(problems, problem => problem.Shop.Kerf == Length.Zero);
         Assert.Contains(problems, problem => problem.Shop.Kerf > new Shop().Kerf);
+        Assert.Contains(problems, problem => problem.Design.Parts.Any(part => part.Grain == Grain.Free));
         Assert.Contains(problems, problem => problem.Shop.Recut);
         Assert.Contains(problems, problem => !problem.Shop.Recut);
         Assert.Contains(problems, problem => problem.Stock.Count == 0 && problem.Offers.Count > 0);
@@ -77,7 +78,6 @@ public abstract class AuditedShops(ShopScale scale, bool metric, TimeSpan budget
         Assert.Contains(plans, plan => plan.Boards.Any(board => board.Kind == BoardKind.Sheet));
         Assert.Contains(plans, plan => plan.Boards.Any(board => board.Defects.Count > 0));
         Assert.Contains(plans, plan => plan.Boards.Any(board => board.FirstCut == FirstCut.Rip));
-        Assert.Contains(plans, plan => plan.Boards.Any(board => board.Pieces.OfType<PartPiece>().Any(piece => piece.Turned)));
         Assert.Contains(plans, plan => plan.Boards.Any(board => board.Pieces.OfType<LeftoverPiece>().Any()));
     }
 }

@@ -57,6 +57,8 @@ public sealed class LimitsTests
     /// </summary>
     [Theory]
     [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
     public void A_large_shop_keeps_to_the_budget(int seed)
     {
         var budget = TimeSpan.FromSeconds(1);

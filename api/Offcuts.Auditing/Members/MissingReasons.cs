@@ -51,7 +51,7 @@ internal static class MissingReasons
     {
         var oneSpecies = group is not null && scope.Problem.Design.Groups.Any(known => known.Name == group && known.OneSpecies);
         var made = oneSpecies ? OneSpecies.SpeciesOfGroup(scope, group!) : [];
-        return made.Count > 0 ? [made]
+        return made.Count > 0 ? [[.. made.Intersect(accepted, StringComparer.Ordinal)]]
             : oneSpecies || isPanel ? [accepted, .. accepted.Select(species => new[] { species })]
             : [accepted];
     }

@@ -12,67 +12,86 @@ namespace Offcuts.Planning.Bounds;
 /// </summary>
 internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, SearchClock clock)
 {
-    private const int MostNodes = 400;
+    private const int MostNodes = 2000;
     private const int MostRounds = 40;
     private const int MostColumns = 100;
     private const double Whole = 1e-6;
+    private readonly List<Pattern> overcounting = [];
+    private PriorityQueue<Purchases, double>? open;
 
-    /// <summary>The bound after branching, at least <paramref name="root"/>; stops when it reaches <paramref name="known"/>, the cost of a plan at hand.</summary>
+    // The least bound of the nodes that are done with.
+    private double least = double.PositiveInfinity;
+    private int nodes;
+
+    /// <summary>
+    /// The bound after branching, at least <paramref name="root"/>; stops when it reaches <paramref name="known"/>, the cost of a plan
+    /// at hand. Called again, it goes on where it stopped.
+    /// </summary>
     /// <param name="pool">Patterns to start from.</param>
     /// <param name="root">A bound known before.</param>
     /// <param name="known">The cost of a plan at hand.</param>
     /// <param name="share">The most time for it.</param>
     public double Raise(IEnumerable<Pattern> pool, double root, long known, TimeSpan share)
     {
+        if (open is null)
+        {
+            open = new PriorityQueue<Purchases, double>();
+            open.Enqueue(Purchases.Free(model), root);
+        }
+
         using var master = new MasterProblem(model, CostWeights.MoneyOnly);
         foreach (var pattern in pool)
         {
             master.Add(pattern);
         }
 
-        var prices = model.Boards.Select(board => board.Price).ToList();
-        var until = clock.Elapsed + share;
-        var open = new PriorityQueue<Purchases, double>();
-        open.Enqueue(Purchases.Free(model), root);
-        for (var nodes = 0; nodes < MostNodes && open.TryPeek(out var node, out var bound); nodes++)
+        foreach (var pattern in overcounting)
         {
-            if (AttainableTotals.RoundUp(bound, known, prices) >= known)
-            {
-                return known;
-            }
-
-            if (clock.IsOver || clock.Elapsed > until)
-            {
-                if (clock.Elapsed > until)
-                {
-                    clock.NoteCutShort();
-                }
-
-                return bound;
-            }
-
-            open.Dequeue();
-            node.Apply(master);
-            var better = Math.Max(bound, Bound(master, node, known));
-            if (better >= known || AttainableTotals.RoundUp(better, known, prices) >= known)
-            {
-                continue;
-            }
-
-            var children = Branch(master, node);
-            if (children.Count == 0)
-            {
-                // Whole purchases and still cheaper than what is known: nothing here can raise the bound further.
-                return Math.Max(root, open.TryPeek(out _, out var next) ? Math.Min(next, better) : better);
-            }
-
-            foreach (var child in children)
-            {
-                open.Enqueue(child, better);
-            }
+            master.Add(pattern, beyondNeed: true);
         }
 
-        return open.TryPeek(out _, out var least) ? least : known;
+        var until = clock.Elapsed + share;
+        while (nodes < MostNodes && open.TryPeek(out var node, out var bound) && bound < least && !IsEnough(bound, known))
+        {
+            if (clock.IsOver || clock.Elapsed > until)
+            {
+                clock.NoteCutShort();
+                break;
+            }
+
+            nodes++;
+            open.Dequeue();
+            node.Apply(master);
+            Branch(master, node, Math.Max(bound, Bound(master, node, known)), known);
+        }
+
+        var bounds = Math.Min(least, open.TryPeek(out _, out var next) ? next : double.PositiveInfinity);
+        return Math.Max(root, Math.Min(bounds, known));
+    }
+
+    private bool IsEnough(double bound, long known) =>
+        bound >= known || AttainableTotals.RoundUp(bound, known, model.Boards.Select(board => board.Price)) >= known;
+
+    private void Branch(MasterProblem master, Purchases node, double bound, long known)
+    {
+        if (IsEnough(bound, known))
+        {
+            // A cheaper plan found later may still be in there.
+            least = Math.Min(least, Math.Max(bound, known));
+            return;
+        }
+
+        var children = Children(master, node);
+        if (children.Count == 0)
+        {
+            // Whole purchases, and cheaper than what is known: branching on purchases cannot raise the bound further here.
+            least = Math.Min(least, bound);
+        }
+
+        foreach (var child in children)
+        {
+            open!.Enqueue(child, bound);
+        }
     }
 
     /// <summary>The node's bound by column generation with patterns as the knapsacks count them.</summary>
@@ -93,7 +112,11 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
             foreach (var pattern in pricer.Improving(
                 prices, master.BoardDuals, CostWeights.MoneyOnly, MostColumns, _ => true, clock.Cancellation, proper: false))
             {
-                any |= master.Add(pattern, beyondNeed: true);
+                if (master.Add(pattern, beyondNeed: true))
+                {
+                    any = true;
+                    overcounting.Add(pattern);
+                }
             }
 
             if (!any)
@@ -105,7 +128,7 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
         return best;
     }
 
-    private List<Purchases> Branch(MasterProblem master, Purchases node)
+    private List<Purchases> Children(MasterProblem master, Purchases node)
     {
         var bySupply = new double[model.Supplies.Count];
         var byBoard = new double[model.Boards.Count];
@@ -123,7 +146,7 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
         if (supply >= 0)
         {
             var (range, floor) = (node.OfSupply(supply), (long)Math.Floor(bySupply[supply]));
-            return Children(range, floor).Select(each => node.WithSupply(supply, each)).ToList();
+            return Halves(range, floor).Select(each => node.WithSupply(supply, each)).ToList();
         }
 
         var type = MostFractional(byBoard);
@@ -133,10 +156,10 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
         }
 
         var (boardRange, below) = (node.OfBoard(model.Boards[type]), (long)Math.Floor(byBoard[type]));
-        return Children(boardRange, below).Select(each => node.WithBoard(model.Boards[type], each)).ToList();
+        return Halves(boardRange, below).Select(each => node.WithBoard(model.Boards[type], each)).ToList();
     }
 
-    private static IEnumerable<PurchaseRange> Children(PurchaseRange range, long floor)
+    private static IEnumerable<PurchaseRange> Halves(PurchaseRange range, long floor)
     {
         if (floor >= range.Least)
         {

@@ -7,6 +7,8 @@ namespace Offcuts.Planning.Bounds;
 /// <summary>A lower bound on the money that holds whatever the linear solver's rounding did.</summary>
 internal static class SafeBound
 {
+    private const double Margin = 1e-12;
+
     /// <summary>The bound with every supply free within its capacity.</summary>
     public static double Of(PlanningModel model, PatternPricer pricer, PriceList prices) =>
         Of(model, pricer, prices, Purchases.Free(model));
@@ -14,16 +16,29 @@ internal static class SafeBound
     /// <summary>
     /// The Lagrangian bound: for any prices v >= 0 no plan that buys within the given ranges costs less than
     /// sum_r need_r v_r + min { sum_b n_b (price_b - best value of a pattern of b) : n within the ranges }.
-    /// The prices are on a binary grid (see <see cref="PriceList"/>), so every sum is exact.
+    /// It holds for a fraction of the prices as well, and with such a fraction a board that may be bought without limit is worth
+    /// no more than it costs (Farley 1990); the best of the fractions at which one of them is worth just that counts.
     /// </summary>
     public static double Of(PlanningModel model, PatternPricer pricer, PriceList prices, Purchases purchases)
     {
         var values = pricer.BestValues(prices);
-        var bound = prices.OfDemand();
+        var fractions = model.Boards.Where(board => board.Price > 0 && values[board.Index] > board.Price)
+            .Select(board => board.Price / values[board.Index] * (1 - Margin)).Append(1).Distinct();
+        return fractions.Max(fraction => At(fraction, prices, values, purchases));
+    }
+
+    /// <summary>
+    /// The bound at a fraction of the prices. Prices are on a binary grid (see <see cref="PriceList"/>) and every sum of them is
+    /// exact; what a fraction of a best value might lack by rounding is added.
+    /// </summary>
+    private static double At(double fraction, PriceList prices, double[] values, Purchases purchases)
+    {
+        var upward = fraction < 1 ? fraction * (1 + (Margin / 2)) : 1;
+        var bound = prices.Times(fraction).OfDemand();
         foreach (var supply in purchases.BySupply)
         {
             bound += Least(supply.Range, [.. supply.Boards.Select(board =>
-                (Reduced: board.Price - values[board.Index], Range: purchases.OfBoard(board)))]);
+                (Reduced: board.Price - (upward * values[board.Index]), Range: purchases.OfBoard(board)))]);
         }
 
         return bound;

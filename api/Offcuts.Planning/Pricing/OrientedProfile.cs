@@ -62,6 +62,9 @@ internal sealed class OrientedProfile
     /// <summary>Cells of the larger extent.</summary>
     public int MostCellsUsed { get; }
 
+    /// <summary>What pricing it takes, roughly: cells times blanks.</summary>
+    public long Work => (long)MostCellsUsed * (Blanks.Length + Profile.Families.Length);
+
     /// <summary>Whether sizes had to be rounded.</summary>
     public bool IsCoarse { get; }
 

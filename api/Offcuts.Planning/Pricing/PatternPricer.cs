@@ -7,16 +7,27 @@ namespace Offcuts.Planning.Pricing;
 internal sealed class PatternPricer
 {
     private const double Tolerance = 1e-6;
-    private const int MostRepairs = 24;
+    private const int MostRepairs = 12;
+
+    /// <summary>With so many patterns that improve, those that lost pieces need no repair yet.</summary>
+    private const int EnoughImproving = 5;
+    /// <summary>Cells times blanks from which on several threads are worth their while.</summary>
+    private const long WorthParallel = 40_000;
+    private const int RepairSteps = 6;
+    private const int FewLossy = 4;
+
+    /// <summary>Up to so many cells times blanks are worth a longer search for proper patterns.</summary>
+    private const long LightWork = 8_000;
+    private const int RecombineSteps = 16;
     private readonly PlanningModel model;
 
     /// <summary>Cells of the quick grid: enough for sixteenths of an inch on ten feet.</summary>
     private const int QuickCells = 2_000;
 
-    private readonly List<(ProfilePricer Pricer, BoardType[] Boards)> fine;
-    private readonly List<(ProfilePricer Pricer, BoardType[] Boards)> quick;
+    private readonly List<BoardView> fine;
+    private readonly List<BoardView> quick;
     private readonly int mostCells;
-    private List<(ProfilePricer Pricer, BoardType[] Boards)>? relaxed;
+    private List<BoardView>? relaxed;
 
     public PatternPricer(PlanningModel model)
     {
@@ -28,9 +39,9 @@ internal sealed class PatternPricer
         quick = fine.Exists(view => view.Pricer.View.MostCellsUsed > QuickCells) ? Views(QuickCells, roundDown: false) : fine;
     }
 
-    private List<(ProfilePricer Pricer, BoardType[] Boards)> Views(int cells, bool roundDown)
+    private List<BoardView> Views(int cells, bool roundDown)
     {
-        var result = new List<(ProfilePricer, BoardType[])>();
+        var result = new List<BoardView>();
         foreach (var boards in model.Boards.GroupBy(board => board.Profile))
         {
             var all = boards.ToArray();
@@ -44,7 +55,7 @@ internal sealed class PatternPricer
                     continue;
                 }
 
-                result.Add((new ProfilePricer(model, new OrientedProfile(boards.Key, ripFirst, model.Kerf, (along, across), cells, roundDown)), all));
+                result.Add(new BoardView(model, new OrientedProfile(boards.Key, ripFirst, model.Kerf, (along, across), cells, roundDown), all));
             }
         }
 
@@ -60,71 +71,133 @@ internal sealed class PatternPricer
         PriceList prices, double[] boardDuals, CostWeights weights, int most, Func<BoardType, bool> allowed,
         CancellationToken cancellationToken, bool proper = true, bool thorough = true)
     {
-        var found = Improving(quick, prices, boardDuals, weights, most, allowed, proper, cancellationToken);
+        if (cancellationToken.IsCancellationRequested)
+        {
+            return [];
+        }
+
+        var found = Improving(quick, prices, boardDuals, weights, most, allowed, proper, thorough && quick == fine);
         return found.Count > 0 || quick == fine || !thorough
             ? found
-            : Improving(fine, prices, boardDuals, weights, most, allowed, proper, cancellationToken);
+            : Improving(fine, prices, boardDuals, weights, most, allowed, proper, thorough);
     }
 
     private List<Pattern> Improving(
-        List<(ProfilePricer Pricer, BoardType[] Boards)> views, PriceList prices, double[] boardDuals, CostWeights weights, int most,
-        Func<BoardType, bool> allowed, bool proper, CancellationToken cancellationToken)
+        List<BoardView> views, PriceList prices, double[] boardDuals, CostWeights weights, int most,
+        Func<BoardType, bool> allowed, bool proper, bool thorough)
     {
-        var found = new List<(double Reduced, Pattern Pattern)>();
-        var improper = new List<(double Reduced, OrientedProfile View, BoardType Board)?>();
-        foreach (var (pricer, all) in views)
+        var each = new PricedView[views.Count];
+        Each(views, index => each[index] = Price(views[index], prices, boardDuals, weights, allowed, proper));
+        var found = each.SelectMany(view => view.Found).ToList();
+        var lossy = each.SelectMany(view => view.Lossy).ToList();
+        var improving = each.Sum(view => view.Improving);
+        if (improving < EnoughImproving)
         {
-            var boards = all.Where(allowed).ToArray();
-            if (boards.Length == 0 || cancellationToken.IsCancellationRequested)
+            lossy.Sort((one, other) => one.Reduced.CompareTo(other.Reduced));
+            found.AddRange(Repair(lossy, prices, boardDuals, weights));
+            if (thorough && !found.Exists(entry => entry.Reduced < -Tolerance))
+            {
+                found.AddRange(Recombine(lossy, prices, boardDuals, weights));
+            }
+        }
+
+        return [.. found.OrderBy(entry => entry.Reduced).Take(most).Select(entry => entry.Pattern)];
+    }
+
+    /// <summary>Does something with every view, several at a time where it is worth it; each has its own pricer, so the outcome is the same.</summary>
+    private static void Each(List<BoardView> views, Action<int> action)
+    {
+        if (views.Count > 1 && views.Sum(view => view.Pricer.View.Work) > WorthParallel)
+        {
+            Parallel.For(0, views.Count, index => action(index));
+            return;
+        }
+
+        for (var index = 0; index < views.Count; index++)
+        {
+            action(index);
+        }
+    }
+
+    private PricedView Price(
+        BoardView view, PriceList prices, double[] boardDuals, CostWeights weights, Func<BoardType, bool> allowed, bool proper)
+    {
+        var priced = new PricedView([], []);
+        var boards = view.Boards.Where(allowed).ToArray();
+        foreach (var (board, value) in boards.Length == 0 ? [] : Values(view.Pricer, boards, prices))
+        {
+            var cost = weights.OfBoard(model, board) - boardDuals[board.Index];
+            if (value <= cost + Tolerance)
             {
                 continue;
             }
 
-            foreach (var (board, value) in Values(pricer, boards, prices))
+            var pattern = PatternFactory.Create(model, board, view.RipFirst, view.Pricer.Sections(view.Pricer.View.FirstOf(board), proper));
+            var kept = proper ? view.Proper.Value(pattern, prices) : value;
+            priced.Found.Add((cost - kept, pattern));
+            priced.Improving += kept > cost + Tolerance ? 1 : 0;
+            if (proper && view.Pricer.LeftOut)
             {
-                var reduced = weights.OfBoard(model, board) - boardDuals[board.Index] - value;
-                if (reduced < -Tolerance)
-                {
-                    found.Add((reduced, PatternFactory.Create(
-                        model, board, pricer.View.RipFirst, pricer.Sections(pricer.View.FirstOf(board), proper))));
-                    improper.Add(proper && IsCut(found[^1].Pattern, prices, value) ? (reduced, pricer.View, board) : null);
-                }
+                priced.Lossy.Add((cost - value, view, board));
             }
         }
 
-        Repair(found, improper, prices);
-        return [.. found.OrderBy(entry => entry.Reduced).Take(most).Select(entry => entry.Pattern)];
+        return priced;
     }
 
-    /// <summary>Whether the pattern is worth less than the knapsacks said, because they counted more than is needed.</summary>
-    private static bool IsCut(Pattern pattern, PriceList prices, double value) =>
-        pattern.Cover.Sum(cover => (prices.Piece[cover.Row] * cover.Amount) + (prices.PerTick[cover.Row] * cover.Amount))
-            < value * 0.999;
-
     /// <summary>Makes the most promising of the patterns that lost pieces anew, within what is needed.</summary>
-    private void Repair(
-        List<(double Reduced, Pattern Pattern)> found, List<(double Reduced, OrientedProfile View, BoardType Board)?> improper, PriceList prices)
+    private IEnumerable<(double Reduced, Pattern Pattern)> Repair(
+        List<(double Reduced, BoardView View, BoardType Board)> lossy, PriceList prices, double[] boardDuals, CostWeights weights)
     {
-        foreach (var at in Enumerable.Range(0, found.Count).Where(at => improper[at] is not null)
-            .OrderBy(at => found[at].Reduced).Take(MostRepairs))
+        foreach (var (_, view, board) in lossy.Take(MostRepairs))
         {
-            var (reduced, view, board) = improper[at]!.Value;
-            var sections = new ProperSections(model, view).Of(board, prices);
-            found.Add((reduced, PatternFactory.Create(model, board, view.RipFirst, sections)));
+            var cost = weights.OfBoard(model, board) - boardDuals[board.Index];
+            var pattern = view.Proper.Of(board, prices, cost, RepairSteps, recombine: false);
+            if (pattern is not null)
+            {
+                yield return (cost - view.Proper.Value(pattern, prices), pattern);
+            }
+
+            if (pattern is null || lossy.Count <= FewLossy || view.Proper.Value(pattern, prices) <= cost + Tolerance)
+            {
+                pattern = PatternFactory.Create(model, board, view.RipFirst, new ProperSections(model, view.Pricer.View).Of(board, prices));
+                yield return (cost - view.Proper.Value(pattern, prices), pattern);
+            }
         }
     }
 
-    /// <summary>Upper bounds on the value of any pattern, by board index; sizes that do not fit the grid are rounded in favour of the bound.</summary>
+    /// <summary>The last resort where no pattern improves as far as one can see: a longer search for a few boards of small sizes.</summary>
+    private IEnumerable<(double Reduced, Pattern Pattern)> Recombine(
+        List<(double Reduced, BoardView View, BoardType Board)> lossy, PriceList prices, double[] boardDuals, CostWeights weights)
+    {
+        foreach (var (_, view, board) in lossy.Where(entry => entry.View.Pricer.View.Work <= LightWork).Take(FewLossy))
+        {
+            var cost = weights.OfBoard(model, board) - boardDuals[board.Index];
+            if (view.Proper.Of(board, prices, cost, RecombineSteps, recombine: true) is { } pattern)
+            {
+                yield return (cost - view.Proper.Value(pattern, prices), pattern);
+            }
+        }
+    }
+
+    /// <summary>Upper bounds on the value of any pattern at prices that give leftovers no worth, by board index; sizes that do not fit the grid are rounded in favour of the bound.</summary>
     public double[] BestValues(PriceList prices)
     {
         var best = new double[model.Boards.Count];
         var bounding = fine.Exists(view => view.Pricer.View.IsCoarse) ? relaxed ??= Views(mostCells, roundDown: true) : fine;
-        foreach (var (pricer, boards) in bounding)
+        var each = new List<(BoardType Board, double Value)>[bounding.Count];
+        Each(bounding, index => each[index] = [.. Values(bounding[index].Pricer, bounding[index].Boards, prices)]);
+        foreach (var (board, value) in each.SelectMany(view => view))
         {
-            foreach (var (board, value) in Values(pricer, boards, prices))
-            {
-                best[board.Index] = Math.Max(best[board.Index], value);
-            }
+            best[board.Index] = Math.Max(best[board.Index], value);
+        }
+
+        // However the knapsacks count, no pattern makes more than all that is needed of what its board can make.
+        var whole = model.Profiles.ToDictionary(profile => profile, profile => prices.OfDemand(
+            profile.Blanks.Select(blank => blank.Row).Concat(profile.Families.SelectMany(family => family.Rows)).Distinct()));
+        foreach (var board in model.Boards)
+        {
+            best[board.Index] = Math.Min(best[board.Index], whole[board.Profile]);
         }
 
         return best;
@@ -141,5 +214,23 @@ internal sealed class PatternPricer
                 yield return (board, pricer.BestValue(board));
             }
         }
+    }
+
+    /// <summary>Boards of one profile with one direction of first cuts.</summary>
+    private sealed class BoardView(PlanningModel model, OrientedProfile view, BoardType[] boards)
+    {
+        public ProfilePricer Pricer { get; } = new(model, view);
+
+        public ProperPricer Proper { get; } = new(model, view);
+
+        public BoardType[] Boards => boards;
+
+        public bool RipFirst => view.RipFirst;
+    }
+
+    private sealed record PricedView(List<(double Reduced, Pattern Pattern)> Found, List<(double Reduced, BoardView View, BoardType Board)> Lossy)
+    {
+        /// <summary>How many of the patterns improve the master problem.</summary>
+        public int Improving { get; set; }
     }
 }

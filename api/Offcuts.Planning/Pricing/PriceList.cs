@@ -34,6 +34,18 @@ internal sealed class PriceList
     /// <summary>The same prices for what is still needed.</summary>
     public PriceList With(long[] need) => new(Piece, PerTick, need, WorthWeight);
 
+    /// <summary>A fraction of the prices, rounded down to the grid.</summary>
+    public PriceList Times(double fraction) => new(
+        [.. Piece.Select(value => OnGrid(value * fraction))], [.. PerTick.Select(value => OnGrid(value * fraction))], Need, WorthWeight);
+
+    /// <summary>The same prices, each less a discount on the grid.</summary>
+    public PriceList Less(double[] discount) => new(
+        [.. Piece.Select((value, row) => value > 0 ? value - discount[row] : 0)],
+        [.. PerTick.Select((value, row) => value > 0 ? value - discount[row] : 0)], Need, WorthWeight);
+
+    /// <summary>The next value on the grid below.</summary>
+    public static double OnGrid(double value) => Math.Floor(value * Grid) / Grid;
+
     /// <summary>Prices from the duals of the rows (each for covering the whole row's unit), rounded down to the grid.</summary>
     public static PriceList FromDuals(IReadOnlyList<DemandRow> rows, double[] duals, long[] need, double worthWeight)
     {
@@ -48,11 +60,11 @@ internal sealed class PriceList
 
             if (rows[row] is PartRow)
             {
-                piece[row] = Math.Floor(duals[row] * Grid) / Grid;
+                piece[row] = OnGrid(duals[row]);
             }
             else
             {
-                perTick[row] = Math.Floor(duals[row] / rows[row].Needed * Grid) / Grid;
+                perTick[row] = OnGrid(duals[row] / rows[row].Needed);
             }
         }
 
@@ -60,17 +72,8 @@ internal sealed class PriceList
     }
 
     /// <summary>Sum over all rows of value times need: what the whole demand is worth at these prices.</summary>
-    public double OfDemand()
-    {
-        var sum = 0.0;
-        for (var row = 0; row < Need.Length; row++)
-        {
-            if (Need[row] > 0)
-            {
-                sum += (Piece[row] + PerTick[row]) * Need[row];
-            }
-        }
+    public double OfDemand() => OfDemand(Enumerable.Range(0, Need.Length));
 
-        return sum;
-    }
+    /// <summary>What the demand of some rows is worth at these prices.</summary>
+    public double OfDemand(IEnumerable<int> rows) => rows.Where(row => Need[row] > 0).Sum(row => (Piece[row] + PerTick[row]) * Need[row]);
 }

@@ -5,6 +5,11 @@ namespace Offcuts.Planning.Pricing;
 /// <content>Reads the best pattern back from the knapsacks.</content>
 internal sealed partial class ProfilePricer
 {
+    private const double Rounding = 1e-9;
+
+    /// <summary>Whether the sections last read back lack what the knapsacks counted beyond the need.</summary>
+    public bool LeftOut { get; private set; }
+
     /// <summary>
     /// The sections of the best pattern on a first extent in ticks. Proper ones leave out pieces beyond what is needed; improper
     /// ones have all that the knapsacks counted. Call after <see cref="Open"/>.
@@ -13,6 +18,7 @@ internal sealed partial class ProfilePricer
     {
         var best = Best(first);
         var need = Limits(proper);
+        LeftOut = false;
         var sections = new List<Section>();
         boardKnapsack.Solve(leaders, best.At, trace: true);
 
@@ -28,10 +34,23 @@ internal sealed partial class ProfilePricer
         if (best.Family >= 0)
         {
             var rest = first + view.Kerf - (best.At * view.FirstCell);
-            AddRows(sections, best.Family, best.Count, rest, proper ? need : Limits(proper));
+            AddRows(sections, best.Family, rest, proper ? need : Limits(proper));
         }
 
         return sections;
+    }
+
+    /// <summary>The best section of every leader by itself, within what is needed. Call after <see cref="Open"/>.</summary>
+    public IEnumerable<Section> BestSections()
+    {
+        foreach (var leader in leaders)
+        {
+            var bands = Bands(leader.Tag, Limits(proper: true));
+            if (bands.Count > 0)
+            {
+                yield return new Section(FirstOfLeader(leader.Tag), bands);
+            }
+        }
     }
 
     /// <summary>What may be taken: what is needed, or within one section any number of blanks.</summary>
@@ -62,8 +81,8 @@ internal sealed partial class ProfilePricer
 
         if (content.At > 0)
         {
-            acrossKnapsack.Solve(BandItems(section), content.At, trace: true);
-            foreach (var (blank, count) in acrossKnapsack.Trace(content.At).OrderByDescending(band => view.Second[band.Tag]).ToList())
+            var capacity = AcrossCapacity(section, content, leads && bands.Count > 0 ? view.SecondCells[tag] : 0, need);
+            foreach (var (blank, count) in acrossKnapsack.Trace(capacity).OrderByDescending(band => view.Second[band.Tag]).ToList())
             {
                 for (var n = 0; n < count; n++)
                 {
@@ -77,7 +96,7 @@ internal sealed partial class ProfilePricer
             var leaderCells = leads ? view.SecondCells[tag] : 0;
             var rest = openSecond + view.Kerf - ((long)(leaderCells + content.At) * view.SecondCell);
             var family = view.Profile.Families[content.Family];
-            foreach (var (net, rows) in fills[content.Family].Lay(rest, 1, content.Strips, need))
+            foreach (var (net, rows) in Lay(content.Family, rest, 1, need))
             {
                 if (rows.Length > 0)
                 {
@@ -89,6 +108,29 @@ internal sealed partial class ProfilePricer
         return bands;
     }
 
+    /// <summary>
+    /// Solves for the bands beside the leader within what is still needed, and gives the capacity to trace. Where that is less than
+    /// was counted on, and nothing else fills the section, all its room may serve.
+    /// </summary>
+    private int AcrossCapacity(int section, Content content, int leaderCells, long[] need)
+    {
+        var items = Within(BandItems(section), need).ToList();
+        acrossKnapsack.Solve(items, content.At, trace: true);
+        var steps = across[Array.BinarySearch(sectionCells, section)];
+        if (acrossKnapsack.Best[content.At] >= Array.Find(steps, step => step.At == content.At).Value - Rounding)
+        {
+            return content.At;
+        }
+
+        LeftOut = true;
+        var capacity = content.Family < 0 ? view.SecondCapacity(openSecond) - leaderCells : content.At;
+        acrossKnapsack.Solve(items, capacity, trace: true);
+        return capacity;
+    }
+
+    private IEnumerable<KnapsackItem> Within(IEnumerable<KnapsackItem> items, long[] need) =>
+        items.Select(item => item with { Copies = (int)Math.Min(item.Copies, Math.Max(0, need[view.Blanks[item.Tag].Row])) });
+
     private void AddBand(List<Band> bands, int blank, int section, long[] need)
     {
         var blanks = new List<BlankOption>();
@@ -96,7 +138,8 @@ internal sealed partial class ProfilePricer
         var room = section - view.FirstCells[blank];
         if (run.Length > 0 && room > 0 && BandValue(blank, section) > value[blank])
         {
-            runKnapsack.Solve(RunItems(view.SecondCells[blank]), room, trace: true);
+            runKnapsack.Solve(Within(RunItems(view.SecondCells[blank]), need), room, trace: true);
+            LeftOut |= runKnapsack.Best[room] < run[Array.BinarySearch(runWidths, view.SecondCells[blank])][room] - Rounding;
             foreach (var (other, count) in runKnapsack.Trace(room).OrderByDescending(item => view.First[item.Tag]).ToList())
             {
                 for (var n = 0; n < count; n++)
@@ -112,21 +155,31 @@ internal sealed partial class ProfilePricer
         }
     }
 
-    private static void Take(BlankOption blank, List<BlankOption> into, long[] need)
+    private void Take(BlankOption blank, List<BlankOption> into, long[] need)
     {
-        if (need[blank.Row] > 0)
+        if (need[blank.Row] <= 0)
         {
-            need[blank.Row]--;
-            into.Add(blank);
+            LeftOut = true;
+            return;
         }
+
+        need[blank.Row]--;
+        into.Add(blank);
     }
 
-    private void AddRows(List<Section> sections, int familyIndex, int count, long rest, long[] need)
+    private void AddRows(List<Section> sections, int familyIndex, long rest, long[] need)
     {
         var family = view.Profile.Families[familyIndex];
-        foreach (var (net, rows) in fills[familyIndex].Lay(rest, PiecesInRow(familyIndex), count, need))
+        foreach (var (net, rows) in Lay(familyIndex, rest, PiecesInRow(familyIndex), need))
         {
             AddIfAny(sections, net + family.Edge, [.. rows.Select(row => new Band(family.Along, [], new StripCut(row, net, family.Along)))]);
         }
+    }
+
+    private List<(long Net, int[] Rows)> Lay(int family, long rest, int times, long[] need)
+    {
+        var laid = fills[family].Lay(rest, times, need, out var value);
+        LeftOut |= value < fills[family].Value(rest, times, out _) - Rounding;
+        return laid;
     }
 }

@@ -59,24 +59,41 @@ internal sealed class StripFill
     }
 
     /// <summary>
-    /// Net widths for k strips on a free extent, with the rows they serve (<paramref name="times"/> pieces of each strip), the
-    /// dearest row first and no wider than what is still needed.
+    /// Net widths of the strips on a free extent that are worth most, with the rows they serve (<paramref name="times"/> pieces of
+    /// each strip), no wider than what is still needed; takes them off the need.
     /// </summary>
-    public List<(long Net, int[] Rows)> Lay(long free, int times, int count, long[] need)
+    public List<(long Net, int[] Rows)> Lay(long free, int times, long[] need, out double most)
+    {
+        var (best, after) = (new List<(long, int[])>(), need);
+        most = 0;
+        for (var count = 1; free - (count * (family.Edge + kerf)) >= count * family.Narrowest && count <= MostStrips; count++)
+        {
+            var rest = (long[])need.Clone();
+            var laid = Lay(Math.Min(free - (count * (family.Edge + kerf)), count * family.Widest), times, count, rest);
+            var value = rows.Sum(row => (Math.Max(0, need[row.Row]) - Math.Max(0, rest[row.Row])) * row.PerTick);
+            if (value > most)
+            {
+                (best, most, after) = (laid, value, rest);
+            }
+        }
+
+        Array.Copy(after, need, need.Length);
+        return best;
+    }
+
+    private List<(long Net, int[] Rows)> Lay(long total, int times, int count, long[] need)
     {
         var laid = new List<(long, int[])>();
-        var total = Math.Min(free - (count * (family.Edge + kerf)), count * family.Widest);
         for (var left = count; left > 0; left--)
         {
-            var open = rows.Where(row => need[row.Row] > 0).Select(row => row.Row).ToList();
-            if (open.Count == 0)
+            // As wide as it may be or as it is needed; but never so that less than one more strip stays wanted.
+            var widest = Math.Min(family.Widest, total - ((left - 1) * family.Narrowest));
+            var wanted = times == 1 ? Most(need, widest) : rows.Select(row => need[row.Row]).DefaultIfEmpty(0).Max();
+            if (wanted <= 0)
             {
                 break;
             }
 
-            // As wide as it may be or as it is needed; but never so that less than one more strip stays wanted.
-            var widest = Math.Min(family.Widest, total - ((left - 1) * family.Narrowest));
-            var wanted = times == 1 ? need[open[0]] : open.Max(row => need[row]);
             var net = Math.Min(widest, wanted);
             if (wanted > net && wanted - net < family.Narrowest)
             {
@@ -90,6 +107,10 @@ internal sealed class StripFill
 
         return laid;
     }
+
+    /// <summary>What is needed of the row to which a strip of a width is worth most.</summary>
+    private long Most(long[] need, long width) => rows.Where(row => need[row.Row] > 0)
+        .OrderByDescending(row => Math.Min(need[row.Row], width) * row.PerTick).Select(row => need[row.Row]).FirstOrDefault();
 
     private int[] Serve(long net, int times, long[] need)
     {

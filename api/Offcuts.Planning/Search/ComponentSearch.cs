@@ -16,6 +16,7 @@ internal sealed class ComponentSearch
     private const int MostPatterns = 3000;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
+    private readonly PurchaseTree tree;
     private readonly Dictionary<string, Pattern> pool = new(StringComparer.Ordinal);
     private readonly Action improved;
     private readonly Random random;
@@ -30,6 +31,7 @@ internal sealed class ComponentSearch
         this.clock = clock;
         this.improved = improved;
         pricer = new PatternPricer(model);
+        tree = new PurchaseTree(model, pricer, clock);
     }
 
     public PlanningModel Model { get; }
@@ -101,7 +103,7 @@ internal sealed class ComponentSearch
     {
         if (!IsProved && known > RoundedBound)
         {
-            Bound = Math.Max(Bound, new PurchaseTree(Model, pricer, clock).Raise([.. pool.Values], Bound, known, share));
+            Bound = Math.Max(Bound, tree.Raise([.. pool.Values], Bound, known, share));
             improved();
         }
     }
@@ -115,10 +117,17 @@ internal sealed class ComponentSearch
         }
 
         Offer(Dive().Run(Best, round + 2, random));
+        if (Best is { IsComplete: false } lacking)
+        {
+            Enrich();
+            Offer(PoolProgram.Solve(
+                Model, Pool(), new Remainder(Model), [], long.MaxValue, PoolGoal.Completeness, lacking, clock, TimeSpan.FromSeconds(1)));
+        }
+
         if (!IsProved && Best is { IsComplete: true } best && round % 3 == 0)
         {
             Enrich();
-            Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, byMoney: true, best, clock, TimeSpan.FromSeconds(1)));
+            Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, PoolGoal.Money, best, clock, TimeSpan.FromSeconds(1)));
         }
 
         Rebuild(RebuildsPerRound);
@@ -138,7 +147,7 @@ internal sealed class ComponentSearch
     {
         if (Best is { IsComplete: true } best && best.Cuts.Count > 0 && !clock.IsOver)
         {
-            Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, byMoney: false, best, clock, TimeSpan.FromSeconds(1)));
+            Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, PoolGoal.Worth, best, clock, TimeSpan.FromSeconds(1)));
         }
     }
 

@@ -7,10 +7,14 @@ namespace Offcuts.Planning.Search;
 /// <summary>The whole search: over the choices of species and their components, and again with less where not everything can be had.</summary>
 internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, SearchClock clock)
 {
-    private const int MostRounds = 14;
+    /// <summary>The search ends by itself after so many rounds that brought nothing.</summary>
+    private const int MostIdleRounds = 5;
     private readonly ModelBuilder builder = new(problem);
     private readonly Dictionary<string, ComponentSearch> components = new(StringComparer.Ordinal);
     private List<ScenarioPlan> scenarios = [];
+
+    // Choices for all of which no plan was found, though none is known to be impossible: what they would cost still bounds the money.
+    private List<ScenarioPlan> doubtful = [];
     private ScenarioPlan? relaxed;
     private ScenarioPlan? winner;
     private (long Money, double Worth)? reported;
@@ -25,7 +29,8 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
         truncated = choices.IsTruncated;
         Start();
         Relax(choices);
-        Raise();
+        Dive();
+        Raise(share: 6);
         Deepen();
         Polish();
         return Write(finished: !clock.IsOver && !clock.CutShort);
@@ -34,7 +39,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
     /// <summary>The least money that any choice of species could do with.</summary>
     private long Bound()
     {
-        var least = truncated ? 0 : scenarios.Min(scenario => scenario.Bound);
+        var least = truncated ? 0 : scenarios.Concat(doubtful).Min(scenario => scenario.Bound);
         var bound = Math.Max(least, relaxed?.Bound ?? 0);
         return winner is null ? bound : Math.Min(bound, winner.Money);
     }
@@ -65,6 +70,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
     /// <summary>First plans for every choice; the first choice gets one whatever the clock says.</summary>
     private void Start()
     {
+        var whole = scenarios.ToList();
         for (var at = 0; at < scenarios.Count; at++)
         {
             if (at == 0 || !clock.IsOver)
@@ -75,6 +81,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
         }
 
         var fewest = scenarios.Where(scenario => scenario.IsComplete).Min(scenario => scenario.MissingCount);
+        doubtful = [.. whole.Where((plan, at) => scenarios[at].MissingCount > fewest && plan.MissingCount <= fewest)];
         scenarios.RemoveAll(scenario => scenario.MissingCount > fewest);
         winner = null;
         Improved();
@@ -133,7 +140,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
         }
     }
 
-    private void Raise()
+    private void Dive()
     {
         foreach (var scenario in Contenders())
         {
@@ -142,26 +149,35 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
                 component.FirstDives();
             }
         }
+    }
 
+    /// <summary>Raises the bounds, each for at most that part of the time left.</summary>
+    private void Raise(int share)
+    {
         foreach (var scenario in Contenders())
         {
             foreach (var component in scenario.Components.Where(component => !IsProved && component.Best is not null))
             {
                 // What the component must cost for the whole to be no better than the plan at hand.
                 var enough = winner!.Money - (scenario.Bound - component.RoundedBound);
-                component.RaiseBound(Math.Min(enough, component.Best!.Money), clock.Left / 3);
+                component.RaiseBound(Math.Min(enough, component.Best!.Money), clock.Left / share);
             }
         }
     }
 
     private void Deepen()
     {
-        for (var round = 0; round < MostRounds && !IsProved && !clock.IsOver; round++)
+        var idle = 0;
+        for (var round = 0; idle < MostIdleRounds && !IsProved && !clock.IsOver; round++)
         {
+            var before = (winner?.Money, winner?.Worth, Bound());
             foreach (var component in Contenders().SelectMany(scenario => scenario.Components).Distinct().Where(component => !component.IsProved).ToList())
             {
                 component.Deepen(round);
             }
+
+            Raise(share: 8);
+            idle = before == (winner?.Money, winner?.Worth, Bound()) ? idle + 1 : 0;
         }
     }
 

@@ -1,8 +1,22 @@
 using System.Globalization;
 using Google.OrTools.LinearSolver;
+using Offcuts.Planning.Master;
 using Offcuts.Planning.Modelling;
 
 namespace Offcuts.Planning.Search;
+
+/// <summary>What an integer program over patterns is after.</summary>
+internal enum PoolGoal
+{
+    /// <summary>To leave as little as possible missing.</summary>
+    Completeness,
+
+    /// <summary>Least money.</summary>
+    Money,
+
+    /// <summary>Least worth for no more money than allowed.</summary>
+    Worth,
+}
 
 /// <summary>
 /// The integer program over the patterns at hand: min cost x such that everything is covered, no supply overdrawn and no more
@@ -19,13 +33,13 @@ internal static class PoolProgram
     /// <param name="rest">What is to be covered, and the boards for it.</param>
     /// <param name="kept">Cuts that are part of the solution.</param>
     /// <param name="mostMoney">Limit on the money.</param>
-    /// <param name="byMoney">Minimise money; otherwise worth.</param>
+    /// <param name="goal">What to minimise.</param>
     /// <param name="hint">A solution to start from.</param>
     /// <param name="clock">Limits the time.</param>
     /// <param name="limit">The most time for this program.</param>
     public static Solution? Solve(
         PlanningModel model, IReadOnlyList<Pattern> pool, Remainder rest, IReadOnlyList<(Pattern Pattern, int Count)> kept,
-        long mostMoney, bool byMoney, Solution? hint, SearchClock clock, TimeSpan limit)
+        long mostMoney, PoolGoal goal, Solution? hint, SearchClock clock, TimeSpan limit)
     {
         using var solver = Solver.CreateSolver("SCIP");
         var time = limit < clock.Left ? limit : clock.Left;
@@ -38,7 +52,7 @@ internal static class PoolProgram
         solver.SetTimeLimit((long)time.TotalMilliseconds);
         solver.SetSolverSpecificParametersAsString(
             string.Create(CultureInfo.InvariantCulture, $"limits/totalnodes = {MostNodes}\n"));
-        var variables = Build(solver, model, pool, rest, mostMoney - kept.Sum(cut => cut.Pattern.Money * cut.Count), byMoney);
+        var variables = Build(solver, model, pool, rest, mostMoney - kept.Sum(cut => cut.Pattern.Money * cut.Count), goal);
         Hint(solver, pool, variables, hint);
         var status = solver.Solve();
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
@@ -53,13 +67,13 @@ internal static class PoolProgram
 
         // The solver's tolerances are not trusted: the solution is counted anew in whole numbers.
         var solution = new Solution(model, kept.Concat(pool.Select((pattern, p) => (pattern, (int)Math.Round(variables[p].SolutionValue())))));
-        return solution.IsComplete && solution.Money <= mostMoney ? solution : null;
+        return goal == PoolGoal.Completeness || (solution.IsComplete && solution.Money <= mostMoney) ? solution : null;
     }
 
-    private static Variable[] Build(Solver solver, PlanningModel model, IReadOnlyList<Pattern> pool, Remainder rest, long mostMoney, bool byMoney)
+    private static Variable[] Build(Solver solver, PlanningModel model, IReadOnlyList<Pattern> pool, Remainder rest, long mostMoney, PoolGoal goal)
     {
         var variables = new Variable[pool.Count];
-        var cover = model.Rows.Select(row => solver.MakeConstraint(row is StripRow ? (double)rest.Need[row.Index] / row.Needed : rest.Need[row.Index], double.PositiveInfinity, "")).ToArray();
+        var cover = model.Rows.Select(row => solver.MakeConstraint(Scaled(row, rest.Need[row.Index]), double.PositiveInfinity, "")).ToArray();
         var supply = model.Supplies.Select(each => solver.MakeConstraint(double.NegativeInfinity, rest.Left[each.Index], "")).ToArray();
         var money = solver.MakeConstraint(double.NegativeInfinity, mostMoney, "");
         for (var p = 0; p < pool.Count; p++)
@@ -69,7 +83,7 @@ internal static class PoolProgram
             variables[p] = solver.MakeIntVar(0, Math.Min(most, rest.Left[pattern.Board.Supply]), "");
             foreach (var (row, amount) in pattern.Cover)
             {
-                cover[row].SetCoefficient(variables[p], model.Rows[row] is StripRow strip ? (double)amount / strip.Needed : amount);
+                cover[row].SetCoefficient(variables[p], Scaled(model.Rows[row], amount));
             }
 
             supply[pattern.Board.Supply].SetCoefficient(variables[p], 1);
@@ -78,11 +92,20 @@ internal static class PoolProgram
                 money.SetCoefficient(variables[p], pattern.Money);
             }
 
-            solver.Objective().SetCoefficient(variables[p], byMoney ? pattern.Money + (1e-4 * pattern.Worth) : pattern.Worth);
+            solver.Objective().SetCoefficient(variables[p], goal == PoolGoal.Worth ? pattern.Worth : pattern.Money + (1e-4 * pattern.Worth));
+        }
+
+        foreach (var row in goal == PoolGoal.Completeness ? model.Rows : [])
+        {
+            var missing = solver.MakeNumVar(0, double.PositiveInfinity, "");
+            cover[row.Index].SetCoefficient(missing, 1);
+            solver.Objective().SetCoefficient(missing, MasterProblem.MissingCost(model));
         }
 
         return variables;
     }
+
+    private static double Scaled(DemandRow row, long amount) => row is StripRow ? (double)amount / row.Needed : amount;
 
     private static void Hint(Solver solver, IReadOnlyList<Pattern> pool, Variable[] variables, Solution? hint)
     {

@@ -40,6 +40,6 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
         var patterns = master.Patterns
             .Concat(enrichment.Run(master.CoverDuals, rest, Enrichments, random))
             .DistinctBy(pattern => pattern.Key, StringComparer.Ordinal).ToList();
-        return PoolProgram.Solve(model, patterns, rest, kept, incumbent.Money, byMoney: true, incumbent, clock, TimeSpan.FromSeconds(1));
+        return PoolProgram.Solve(model, patterns, rest, kept, incumbent.Money, PoolGoal.Money, incumbent, clock, TimeSpan.FromSeconds(1));
     }
 }

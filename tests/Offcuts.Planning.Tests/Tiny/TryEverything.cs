@@ -1,20 +1,10 @@
 namespace Offcuts.Planning.Tests.Tiny;
 
-/// <summary>Which sections a board may be cut into when a band may be cut once more.</summary>
-internal enum SectionRule
-{
-    /// <summary>A section is as long as the longest blank in it: what the planner looks for.</summary>
-    LedByABlank,
-
-    /// <summary>A section is as long as the longest row of blanks in it: all that the cutting rules allow.</summary>
-    AnyLength,
-}
-
 /// <summary>
 /// The least money of a tiny case by trying everything: each set of pieces on each board, cut in every order and direction, and each way to share
 /// the pieces among the boards. Shares no code with the planner. Sets of pieces are bits of an integer.
 /// </summary>
-internal sealed class TryEverything(TinyCase tiny, SectionRule rule)
+internal sealed class TryEverything(TinyCase tiny)
 {
     private const int Never = int.MaxValue / 4;
 
@@ -109,7 +99,7 @@ internal sealed class TryEverything(TinyCase tiny, SectionRule rule)
             if (piece == laid.Count)
             {
                 var row = bands.Max(band => band.Row) - tiny.Kerf;
-                if (bands.Sum(band => band.Widest + tiny.Kerf) <= second + tiny.Kerf && (rule == SectionRule.AnyLength || row <= longest))
+                if (bands.Sum(band => band.Widest + tiny.Kerf) <= second + tiny.Kerf && row <= longest)
                 {
                     least = Math.Min(least, row);
                 }
