@@ -11,16 +11,20 @@ namespace Offcuts.Planning.Search;
 /// </summary>
 internal sealed class ComponentSearch
 {
-    private const int RebuildsPerRound = 6;
+    private const int RebuildsPerRound = 3;
+    private const int LeastFreed = 6;
+    private const int BoughtFreed = 7;
     private const int EnrichmentsPerRound = 8;
     private const int MostPatterns = 3000;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
     private readonly PurchaseTree tree;
+    private readonly PatternPricer[] rebuilders;
     private readonly Dictionary<string, Pattern> pool = new(StringComparer.Ordinal);
     private readonly Action improved;
     private readonly Random random;
     private double[] duals = [];
+    private double leastMissing;
     private bool isRelaxed;
     private bool hasDived;
 
@@ -32,6 +36,7 @@ internal sealed class ComponentSearch
         this.improved = improved;
         pricer = new PatternPricer(model);
         tree = new PurchaseTree(model, pricer, clock);
+        rebuilders = [pricer, new PatternPricer(model)];
     }
 
     public PlanningModel Model { get; }
@@ -40,6 +45,10 @@ internal sealed class ComponentSearch
 
     /// <summary>No plan of this component costs less, in minor units.</summary>
     public double Bound { get; private set; }
+
+    /// <summary>Whether less might be missing than in the best plan: the linear program leaves less out.</summary>
+    public bool MayLackLess => Best is { IsComplete: false } best
+        && Model.Rows.Sum(row => Math.Max(0, best.Short[row.Index]) / (row is StripRow ? (double)row.Needed : 1)) > Math.Ceiling(leastMissing - 1e-6) + 1e-6;
 
     /// <summary>The bound rounded up to a total that purchases can have.</summary>
     public long RoundedBound => Best is { IsComplete: true } best
@@ -74,10 +83,11 @@ internal sealed class ComponentSearch
         }
 
         duals = (double[])master.CoverDuals.Clone();
+        leastMissing = master.Missing;
 
         // Even where time ran out before the program converged, its prices give a bound.
         TakeBound(master, need);
-        if (!IsProved)
+        if (!IsProved && Best is { IsComplete: true })
         {
             master.SetWeights(CostWeights.MoneyOnly);
             ColumnGeneration.Run(Model, master, pricer, CostWeights.MoneyOnly, need, clock, 200, _ => true, Keep);
@@ -108,7 +118,7 @@ internal sealed class ComponentSearch
         }
     }
 
-    /// <summary>One round more: a dive with discrepancies, rebuilt neighbourhoods, and every third time the integer program.</summary>
+    /// <summary>One round more: rebuilt neighbourhoods, and by turns a dive with discrepancies or the integer program over all patterns.</summary>
     public void Deepen(int round)
     {
         if (clock.IsOver)
@@ -116,15 +126,20 @@ internal sealed class ComponentSearch
             return;
         }
 
-        Offer(Dive().Run(Best, round + 2, random));
         if (Best is { IsComplete: false } lacking)
         {
+            Offer(Dive().Run(Best, round + 2, random));
             Enrich();
             Offer(PoolProgram.Solve(
                 Model, Pool(), new Remainder(Model), [], long.MaxValue, PoolGoal.Completeness, lacking, clock, TimeSpan.FromSeconds(1)));
         }
 
-        if (!IsProved && Best is { IsComplete: true } best && round % 3 == 0)
+        if (round % 3 == 1 && !IsProved)
+        {
+            Offer(Dive().Run(Best, round + 1, random));
+        }
+
+        if (round % 3 == 0 && !IsProved && Best is { IsComplete: true } best)
         {
             Enrich();
             Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, PoolGoal.Money, best, clock, TimeSpan.FromSeconds(1)));
@@ -153,17 +168,36 @@ internal sealed class ComponentSearch
 
     /// <summary>
     /// Large neighbourhood search: takes some bought boards and some others out of the best plan and plans anew for what they
-    /// gave, the rest staying as it is.
+    /// gave, the rest staying as it is. Always two at a time, whatever the machine has, so that the plan is the same everywhere.
     /// </summary>
     private void Rebuild(int times)
     {
         for (var n = 0; n < times && !clock.IsOver && !IsProved && Best is { IsComplete: true } best; n++)
         {
-            var free = 6 + random.Next(1 + Math.Min(20, best.Cuts.Count / 2));
-            var others = best.Cuts.Where(cut => cut.Pattern.Money == 0).OrderBy(_ => random.Next()).Skip(free);
-            var bought = best.Cuts.Where(cut => cut.Pattern.Money > 0).OrderBy(_ => random.Next()).Skip(5);
-            Offer(new Rebuilding(Model, pricer, pool.Values, clock, Keep).Run([.. others, .. bought], best, random));
+            var known = Pool();
+            var tries = rebuilders.Select(each => (Pricer: each, Kept: Keepers(best), Random: new Random(random.Next()), Found: new List<Pattern>())).ToList();
+            var solutions = new Solution?[tries.Count];
+            Parallel.For(0, tries.Count, at => solutions[at] =
+                new Rebuilding(Model, tries[at].Pricer, known, clock, tries[at].Found.Add).Run(tries[at].Kept, best, tries[at].Random));
+            foreach (var pattern in tries.SelectMany(each => each.Found))
+            {
+                Keep(pattern);
+            }
+
+            foreach (var solution in solutions)
+            {
+                Offer(solution);
+            }
         }
+    }
+
+    /// <summary>The cuts that stay: all but a few bought boards and some others.</summary>
+    private List<(Pattern Pattern, int Count)> Keepers(Solution best)
+    {
+        var free = LeastFreed + random.Next(1 + Math.Min(20, best.Cuts.Count / 2));
+        var others = best.Cuts.Where(cut => cut.Pattern.Money == 0).OrderBy(_ => random.Next()).Skip(free);
+        var bought = best.Cuts.Where(cut => cut.Pattern.Money > 0).OrderBy(_ => random.Next()).Skip(BoughtFreed);
+        return [.. others, .. bought];
     }
 
     private Dive Dive() => new(Model, pricer, [.. pool.Values], clock, Keep);

@@ -102,7 +102,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
             {
                 component.Relax();
                 component.FirstDives();
-                for (var round = 0; round < 2 && component.Best is { IsComplete: false }; round++)
+                for (var round = 0; round < 2 && component.MayLackLess; round++)
                 {
                     component.Deepen(round);
                 }

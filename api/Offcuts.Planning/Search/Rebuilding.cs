@@ -10,7 +10,7 @@ namespace Offcuts.Planning.Search;
 /// </summary>
 internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IReadOnlyCollection<Pattern> pool, SearchClock clock, Action<Pattern> found)
 {
-    private const int MostRounds = 12;
+    private const int MostRounds = 8;
     private const int Enrichments = 3;
 
     /// <summary>A better plan that keeps these cuts of the incumbent; null if none was found.</summary>
@@ -40,6 +40,6 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
         var patterns = master.Patterns
             .Concat(enrichment.Run(master.CoverDuals, rest, Enrichments, random))
             .DistinctBy(pattern => pattern.Key, StringComparer.Ordinal).ToList();
-        return PoolProgram.Solve(model, patterns, rest, kept, incumbent.Money, PoolGoal.Money, incumbent, clock, TimeSpan.FromSeconds(1));
+        return PoolProgram.Solve(model, patterns, rest, kept, incumbent.Money, PoolGoal.Money, incumbent, clock, TimeSpan.FromSeconds(0.4));
     }
 }
