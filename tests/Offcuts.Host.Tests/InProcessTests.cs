@@ -113,5 +113,5 @@ public sealed class InProcessTests(Service port) : IClassFixture<Service>, IAsyn
         await Assert.ThrowsAsync<SqliteException>(() => damaged.StartAsync(CancellationToken.None));
     }
 
-    private static InProcessService Create(string path) => new(new HostSettings { DatabasePath = path });
+    private static InProcessService Create(string path) => new(new HostSettings { DatabasePath = path }, TextWriter.Null);
 }

@@ -8,6 +8,9 @@ namespace Offcuts.Planning.Tests;
 
 public class KnownOptimumTests
 {
+    // Most need far less; a busy machine may need more than usual.
+    private static readonly TimeSpan Budget = TimeSpan.FromSeconds(20);
+
     public static TheoryData<string> OneLength => [.. PublishedProblems.OneLength.Select(problem => problem.Name)];
 
     public static TheoryData<string> WithKerf => [.. PublishedProblems.WithKerf.Select(problem => problem.Name)];
@@ -51,7 +54,7 @@ public class KnownOptimumTests
 
     private static void Reaches(PublishedProblem known)
     {
-        var plan = Planner.Solve(known.Problem, new PlanLimits(TimeSpan.FromSeconds(5)));
+        var plan = Planner.Solve(known.Problem, new PlanLimits(Budget));
         Assert.Empty(Auditor.Audit(known.Problem, plan));
         Assert.True(plan.WoodBound <= known.Least, $"bound {plan.WoodBound.MinorUnits} above the optimum {known.Least.MinorUnits}");
         Assert.Equal(known.Least, plan.WoodCost);

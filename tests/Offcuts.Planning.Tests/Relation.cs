@@ -13,7 +13,7 @@ namespace Offcuts.Planning.Tests;
 /// </summary>
 internal static class Relation
 {
-    private static readonly PlanLimits Limits = new(TimeSpan.FromMilliseconds(60));
+    private static readonly PlanLimits Limits = new(TimeSpan.FromMilliseconds(250));
     private static readonly ConcurrentDictionary<int, Lazy<Plan>> Unchanged = new();
 
     /// <summary>The change never makes the least money more.</summary>

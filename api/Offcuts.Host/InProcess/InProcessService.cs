@@ -20,13 +20,15 @@ public sealed class InProcessService : IAsyncDisposable
 
     /// <summary>Answers at once what needs no database, such as <c>/health</c>; all else once it is started.</summary>
     /// <param name="settings">Of these only what does not concern a port.</param>
-    public InProcessService(HostSettings settings)
+    /// <param name="log">Takes warnings and errors.</param>
+    public InProcessService(HostSettings settings, TextWriter log)
     {
         ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(log);
         // Both take about as long, and neither needs the other: the database is opened while the rest is made.
         opening = Task.Run(() => Database.Open(settings.DatabasePath));
         var collection = new ServiceCollection();
-        collection.AddLogging(log => log.SetMinimumLevel(LogLevel.Warning).AddProvider(new StandardErrorLog()));
+        collection.AddLogging(logging => logging.SetMinimumLevel(LogLevel.Warning).AddProvider(new WriterLog(log)));
         collection.AddRoutingCore();
         // What the routing reports its choices to; a host has one.
         collection.AddSingleton(new DiagnosticListener("Microsoft.AspNetCore"));

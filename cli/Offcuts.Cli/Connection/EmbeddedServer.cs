@@ -14,7 +14,7 @@ internal sealed class EmbeddedServer : IAsyncDisposable
     public EmbeddedServer(string databasePath)
     {
         this.databasePath = databasePath;
-        service = new InProcessService(new HostSettings { DatabasePath = databasePath });
+        service = new InProcessService(new HostSettings { DatabasePath = databasePath }, Console.Error);
     }
 
     /// <summary>Waits until it can answer.</summary>

@@ -2,11 +2,12 @@ using System.Globalization;
 
 namespace Offcuts.Host.InProcess;
 
-/// <summary>Writes the log to standard error at once. The console logger of the framework starts a thread and reads options before its first line.</summary>
-internal sealed class StandardErrorLog : ILoggerProvider
+/// <summary>Writes warnings and errors to a writer at once. The console logger of the framework starts a thread and reads options before its first line.</summary>
+/// <param name="writer">Takes the lines.</param>
+internal sealed class WriterLog(TextWriter writer) : ILoggerProvider
 {
     /// <inheritdoc/>
-    public ILogger CreateLogger(string categoryName) => new Logger(categoryName);
+    public ILogger CreateLogger(string categoryName) => new Logger(categoryName, writer);
 
     /// <inheritdoc/>
     public void Dispose()
@@ -14,7 +15,7 @@ internal sealed class StandardErrorLog : ILoggerProvider
         // It holds nothing.
     }
 
-    private sealed class Logger(string category) : ILogger
+    private sealed class Logger(string category, TextWriter writer) : ILogger
     {
         public IDisposable? BeginScope<TState>(TState state)
             where TState : notnull => null;
@@ -25,10 +26,10 @@ internal sealed class StandardErrorLog : ILoggerProvider
         {
             if (IsEnabled(logLevel))
             {
-                Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{logLevel}: {category}: {formatter(state, exception)}"));
+                writer.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{logLevel}: {category}: {formatter(state, exception)}"));
                 if (exception is not null)
                 {
-                    Console.Error.WriteLine(exception);
+                    writer.WriteLine(exception);
                 }
             }
         }
