@@ -13,6 +13,8 @@ internal sealed class ComponentSearch
 {
     private const int RebuildsPerRound = 3;
     private const int LeastFreed = 6;
+    private const int MostPolishRounds = 4;
+    private const int PolishRebuilds = 2;
     private const int BoughtFreed = 7;
     private const int EnrichmentsPerRound = 8;
     private const int MostPatterns = 3000;
@@ -145,7 +147,7 @@ internal sealed class ComponentSearch
             Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, PoolGoal.Money, best, clock, TimeSpan.FromSeconds(1)));
         }
 
-        Rebuild(RebuildsPerRound);
+        Rebuild(RebuildsPerRound, PoolGoal.Money);
     }
 
     private void Enrich()
@@ -157,12 +159,24 @@ internal sealed class ComponentSearch
         }
     }
 
-    /// <summary>Least worth for the same money, over the patterns at hand.</summary>
+    /// <summary>Least worth for the same money.</summary>
     public void Polish()
     {
-        if (Best is { IsComplete: true } best && best.Cuts.Count > 0 && !clock.IsOver)
+        Relay();
+        for (var (round, before) = (0, (Solution?)null); round < MostPolishRounds && Best != before && Best is { IsComplete: true, Cuts.Count: > 0 } best && !clock.IsOver; round++)
         {
+            before = best;
             Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, PoolGoal.Worth, best, clock, TimeSpan.FromSeconds(1)));
+            Rebuild(PolishRebuilds, PoolGoal.Worth);
+            Relay();
+        }
+    }
+
+    private void Relay()
+    {
+        if (Best is { IsComplete: true } best)
+        {
+            Offer(new Relaying(Model, pricer, clock).Run(best));
         }
     }
 
@@ -170,15 +184,15 @@ internal sealed class ComponentSearch
     /// Large neighbourhood search: takes some bought boards and some others out of the best plan and plans anew for what they
     /// gave, the rest staying as it is. Always two at a time, whatever the machine has, so that the plan is the same everywhere.
     /// </summary>
-    private void Rebuild(int times)
+    private void Rebuild(int times, PoolGoal goal)
     {
-        for (var n = 0; n < times && !clock.IsOver && !IsProved && Best is { IsComplete: true } best; n++)
+        for (var n = 0; n < times && !clock.IsNearlyOver && (!IsProved || goal == PoolGoal.Worth) && Best is { IsComplete: true } best; n++)
         {
             var known = Pool();
             var tries = rebuilders.Select(each => (Pricer: each, Kept: Keepers(best), Random: new Random(random.Next()), Found: new List<Pattern>())).ToList();
             var solutions = new Solution?[tries.Count];
             Parallel.For(0, tries.Count, at => solutions[at] =
-                new Rebuilding(Model, tries[at].Pricer, known, clock, tries[at].Found.Add).Run(tries[at].Kept, best, tries[at].Random));
+                new Rebuilding(Model, tries[at].Pricer, known, clock, tries[at].Found.Add).Run(tries[at].Kept, best, goal, tries[at].Random));
             foreach (var pattern in tries.SelectMany(each => each.Found))
             {
                 Keep(pattern);

@@ -168,7 +168,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
     private void Deepen()
     {
         var idle = 0;
-        for (var round = 0; idle < MostIdleRounds && !IsProved && !clock.IsOver; round++)
+        for (var round = 0; idle < MostIdleRounds && !IsProved && !clock.IsNearlyOver; round++)
         {
             var before = (winner?.Money, winner?.Worth, Bound());
             foreach (var component in Contenders().SelectMany(scenario => scenario.Components).Distinct().Where(component => !component.IsProved).ToList())

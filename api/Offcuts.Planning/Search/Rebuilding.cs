@@ -14,7 +14,7 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
     private const int Enrichments = 3;
 
     /// <summary>A better plan that keeps these cuts of the incumbent; null if none was found.</summary>
-    public Solution? Run(IReadOnlyList<(Pattern Pattern, int Count)> kept, Solution incumbent, Random random)
+    public Solution? Run(IReadOnlyList<(Pattern Pattern, int Count)> kept, Solution incumbent, PoolGoal goal, Random random)
     {
         var rest = new Remainder(model);
         foreach (var (pattern, count) in kept)
@@ -40,6 +40,6 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
         var patterns = master.Patterns
             .Concat(enrichment.Run(master.CoverDuals, rest, Enrichments, random))
             .DistinctBy(pattern => pattern.Key, StringComparer.Ordinal).ToList();
-        return PoolProgram.Solve(model, patterns, rest, kept, incumbent.Money, PoolGoal.Money, incumbent, clock, TimeSpan.FromSeconds(0.4));
+        return PoolProgram.Solve(model, patterns, rest, kept, incumbent.Money, goal, incumbent, clock, TimeSpan.FromSeconds(0.4));
     }
 }

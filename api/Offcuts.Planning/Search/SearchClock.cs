@@ -24,6 +24,17 @@ internal sealed class SearchClock(TimeSpan budget, CancellationToken cancellatio
         }
     }
 
+    /// <summary>Whether it is time for the last touches; noted likewise.</summary>
+    public bool IsNearlyOver
+    {
+        get
+        {
+            var isNearlyOver = IsOver || Left <= budget / 20;
+            CutShort |= isNearlyOver;
+            return isNearlyOver;
+        }
+    }
+
     /// <summary>Whether the clock or a cancellation ended anything.</summary>
     public bool CutShort { get; private set; }
 
