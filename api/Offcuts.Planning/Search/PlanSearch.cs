@@ -8,7 +8,7 @@ namespace Offcuts.Planning.Search;
 internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, SearchClock clock)
 {
     /// <summary>The search ends by itself after so many rounds that brought nothing.</summary>
-    private const int MostIdleRounds = 5;
+    private const int MostIdleRounds = 8;
     private readonly ModelBuilder builder = new(problem);
     private readonly Dictionary<string, ComponentSearch> components = new(StringComparer.Ordinal);
     private List<ScenarioPlan> scenarios = [];

@@ -31,6 +31,10 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         {
             to.WriteLine("The search was ended before it was done; a longer --budget may find better.");
         }
+        else if (plan.Gap > 0)
+        {
+            to.WriteLine("The search ended by itself: a longer --budget changes nothing, another --seed may.");
+        }
     }
 
     // The gap is a share of what this plan spends, rounded up so that it never promises too much.
