@@ -5,9 +5,9 @@ namespace Offcuts.Contracts;
 /// <param name="ThicknessMm">Thickness in millimetres.</param>
 /// <param name="WidthMm">Width in millimetres.</param>
 /// <param name="LengthMm">Length along the grain in millimetres.</param>
-/// <param name="Kind"><c>solid</c> or <c>sheet</c>.</param>
+/// <param name="Kind"><c>solid</c> or <c>sheet</c>; left out, what the species is.</param>
 /// <param name="Quantity">How many alike, 1 to 10000.</param>
-/// <param name="Surface"><c>rough</c> or <c>surfaced</c>.</param>
+/// <param name="Surface"><c>rough</c> or <c>surfaced</c>; left out, rough for solid wood and surfaced for sheets.</param>
 /// <param name="Appearance"><c>clear</c>, <c>sound-knots</c> or <c>paint</c>.</param>
 /// <param name="Status"><c>free</c>, <c>reserved</c>, <c>used</c> or <c>gone</c>.</param>
 /// <param name="Defects">Known defects, at most 100.</param>
@@ -19,9 +19,9 @@ public sealed record BoardEntry(
     decimal ThicknessMm,
     decimal WidthMm,
     decimal LengthMm,
-    string Kind = "solid",
+    string? Kind = null,
     int Quantity = 1,
-    string Surface = "rough",
+    string? Surface = null,
     string Appearance = "clear",
     string Status = "free",
     IReadOnlyList<DefectRecord>? Defects = null,

@@ -35,9 +35,8 @@ public static class BoardListDocument
     {
         var species = context.Species(fields);
         var kind = DocumentContext.Kind(fields, species);
-        var size = context.Size(fields);
-        var isDressed = kind == BoardKind.Sheet || SizeText.IsNominal((fields.Optional("size") as Scalar)?.Text);
-        var surface = fields.Word<Surface>("surface") ?? (isDressed ? Surface.Surfaced : Surface.Rough);
+        var (size, isNominal) = context.BoardSize(fields, species);
+        var surface = fields.Word<Surface>("surface") ?? (kind == BoardKind.Sheet || isNominal ? Surface.Surfaced : Surface.Rough);
         DocumentContext.CheckQuarters(fields, "size", surface);
         var board = new NewBoard
         {

@@ -46,6 +46,10 @@ public sealed class BoardEndpointsTests(Service service) : IClassFixture<Service
     [InlineData("""{"species":"white-ash","thicknessMm":1,"widthMm":1,"lengthMm":1,"defects":[null]}""", "#/defects/0")]
     [InlineData("""{"species":"white-ash","thicknessMm":1,"widthMm":1,"lengthMm":1,"defects":[{"kind":"knot","xMm":0.5,"yMm":0,"lengthMm":1,"widthMm":1}]}""", "#/defects/0")]
     [InlineData("""{"species":"walnutt","thicknessMm":1,"widthMm":1,"lengthMm":1}""", "#/species")]
+    [InlineData("""{"species":"birch ply","thicknessMm":6,"widthMm":600,"lengthMm":900,"kind":"solid"}""", "#/kind")]
+    [InlineData("""{"species":"white-ash","thicknessMm":6,"widthMm":600,"lengthMm":900,"kind":"sheet"}""", "#/kind")]
+    [InlineData("""{"species":"white-ash","thicknessMm":914.4,"widthMm":139.7,"lengthMm":19.05}""", "#/thicknessMm")]
+    [InlineData("""{"species":"white-ash","thicknessMm":25.4,"widthMm":1676.4,"lengthMm":2438.4}""", "#/widthMm")]
     [InlineData("null", "#")]
     [InlineData("{", "#")]
     public async Task A_wrong_body_is_refused_with_the_place_named(string json, string pointer)
@@ -66,6 +70,16 @@ public sealed class BoardEndpointsTests(Service service) : IClassFixture<Service
         var answer = await service.SendAsync("GET", "/v1/boards?species=walnutt");
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
         Assert.Equal("?species", (await Service.ProblemAsync(answer)).GetProperty("errors")[0].GetProperty("pointer").GetString());
+    }
+
+    [Theory]
+    [InlineData("birch ply", "sheet", "surfaced")]
+    [InlineData("white-ash", "solid", "rough")]
+    public async Task The_species_says_what_a_board_is_made_as(string species, string kind, string surface)
+    {
+        var answer = await service.SendAsync("POST", "/v1/boards", $$"""{"species":"{{species}}","thicknessMm":6.35,"widthMm":609.6,"lengthMm":1219.2}""");
+        var board = JsonDocument.Parse(await answer.Content.ReadAsStringAsync()).RootElement;
+        Assert.Equal((kind, surface), (board.GetProperty("kind").GetString(), board.GetProperty("surface").GetString()));
     }
 
     [Fact]

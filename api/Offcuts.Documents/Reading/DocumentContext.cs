@@ -51,6 +51,28 @@ internal sealed class DocumentContext
         fields.Required("size"), (string text, out Dimensions value, out string? error) => SizeText.TryParse(text, Unit, out value, out error), out var size)
         ? size : default;
 
+    /// <summary>A board's size; of softwood also by its nominal name.</summary>
+    /// <returns>The size, and whether it was nominal.</returns>
+    public (Dimensions Size, bool IsNominal) BoardSize(Fields fields, Species? species)
+    {
+        if (species is not { IsSoftwood: true })
+        {
+            return (Size(fields), false);
+        }
+
+        var isNominal = false;
+        var size = fields.TryRead(
+            fields.Required("size"),
+            (string text, out Dimensions value, out string? error) =>
+            {
+                var read = SizeText.TryParseSoftwood(text, Unit, out value, out var nominal, out error);
+                isNominal = nominal is not null;
+                return read;
+            },
+            out var found) ? found : default;
+        return (size, isNominal);
+    }
+
     public Money Price(Fields fields, string key) => fields.TryRead(
         fields.Required(key), (string text, out Money value, out string? error) => MoneyText.TryParse(text, currency, out value, out error), out var price)
         ? price : default;
@@ -89,16 +111,13 @@ internal sealed class DocumentContext
     /// <summary>Solid or sheet: what the key <c>kind</c> says, else what the species says; they must agree.</summary>
     public static BoardKind Kind(Fields fields, Species? species)
     {
-        var isSheet = species?.Classes.Contains(SheetClass) ?? false;
         var written = fields.Word<BoardKind>("kind");
-        if (species is not null && written is { } kind && (kind == BoardKind.Sheet) != isSheet)
+        if (written is { } kind && species?.WhyNot(kind) is { } fault)
         {
-            fields.Fault("kind", isSheet
-                ? $"{species.Name} is a sheet material: leave the key out."
-                : $"{species.Name} is solid wood: name a sheet material such as birch plywood, or leave the key out.");
+            fields.Fault("kind", fault);
         }
 
-        return written ?? (isSheet ? BoardKind.Sheet : BoardKind.Solid);
+        return written ?? species?.Kind ?? BoardKind.Solid;
     }
 
     /// <summary>Reports a rough thickness in quarters on surfaced stock, which is thinner than that.</summary>

@@ -9,6 +9,11 @@ public static class BoardRules
         var faults = new FaultList();
         faults.Text("#/species", board.Species, Limits.MaxName, required: true);
         faults.Size("#/size", board.Size);
+        foreach (var fault in new[] { BoardShape.ThicknessFault(board.Kind, board.Size), BoardShape.WidthFault(board.Kind, board.Size) }.OfType<string>())
+        {
+            faults.Add("#/size", $"{fault}");
+        }
+
         faults.Quantity("#/quantity", board.Quantity);
         faults.Text("#/place", board.Place, Limits.MaxLine);
         faults.Text("#/source", board.Source, Limits.MaxLine);

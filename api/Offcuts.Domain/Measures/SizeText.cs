@@ -10,13 +10,15 @@ namespace Offcuts.Domain;
 /// <remarks>
 /// A unit on one number holds for the bare ones beside it: inches beside inches or feet, millimetres beside millimetres or metres,
 /// centimetres beside centimetres. If the written units differ in that, every number needs its own.
-/// The first two numbers are a nominal size only where they stand close together and the length stands apart.
+/// Two whole numbers without spaces between them are a nominal size where the wood is a softwood (<see cref="TryParseSoftwood"/>), whether or
+/// not the length stands apart; with spaces, and for any other wood, all numbers are sizes as measured. So a space before the length
+/// changes nothing.
 /// </remarks>
 public static partial class SizeText
 {
     private const string HowToWrite = "Write thickness x width x length, for instance 3/4 x 5 1/2 x 36in.";
 
-    /// <summary>Reads a size; never throws.</summary>
+    /// <summary>Reads a size as measured; never throws.</summary>
     /// <param name="text">What was written.</param>
     /// <param name="bareUnit">The unit of numbers where none is written at all.</param>
     /// <param name="size">The size; all zero if there is an error.</param>
@@ -24,20 +26,7 @@ public static partial class SizeText
     public static bool TryParse(string? text, DisplayUnit bareUnit, out Dimensions size, [NotNullWhen(false)] out string? error)
     {
         size = default;
-        var plain = LengthSigns.Plain(text ?? "");
-        if (Nominal().Match(plain) is { Success: true } match
-            && NominalSizes.TryDressed(match.Groups["nominal"].Value, out var thickness, out var width))
-        {
-            if (!LengthText.TryParse(match.Groups["length"].Value, bareUnit, out var length, out error))
-            {
-                return false;
-            }
-
-            size = new(thickness, width, length);
-            return true;
-        }
-
-        if (!TryLengths(plain, text, 3, HowToWrite, bareUnit, out var lengths, out error))
+        if (!TryLengths(LengthSigns.Plain(text ?? ""), text, 3, HowToWrite, bareUnit, out var lengths, out error))
         {
             return false;
         }
@@ -46,15 +35,46 @@ public static partial class SizeText
         return true;
     }
 
+    /// <summary>Reads the size of a board of softwood, as measured or by its nominal name; never throws.</summary>
+    /// <param name="text">What was written.</param>
+    /// <param name="bareUnit">The unit of numbers where none is written at all.</param>
+    /// <param name="size">The size, dressed if it was nominal; all zero if there is an error.</param>
+    /// <param name="nominal">The nominal name that was read, <c>2x4</c>: such wood is dressed, never rough. Null if it was a size as measured.</param>
+    /// <param name="error">What is wrong and how to mend it; null if nothing is.</param>
+    public static bool TryParseSoftwood(
+        string? text, DisplayUnit bareUnit, out Dimensions size, out string? nominal, [NotNullWhen(false)] out string? error)
+    {
+        nominal = null;
+        if (Nominal().Match(LengthSigns.Plain(text ?? "")) is not { Success: true } match
+            || !NominalSizes.TryDressed(match.Groups["nominal"].Value, out var thickness, out var width))
+        {
+            return TryParse(text, bareUnit, out size, out error);
+        }
+
+        size = default;
+        if (!LengthText.TryParse(match.Groups["length"].Value, bareUnit, out var length, out error))
+        {
+            return false;
+        }
+
+        nominal = match.Groups["nominal"].Value.ToLowerInvariant();
+        size = new(thickness, width, length);
+        return true;
+    }
+
     /// <summary>Reads a size.</summary>
     /// <exception cref="OffcutsException"><see cref="ErrorCode.Invalid"/>: the text is no size.</exception>
     public static Dimensions Parse(string text, DisplayUnit bareUnit) =>
         TryParse(text, bareUnit, out var size, out var error) ? size : throw new OffcutsException(ErrorCode.Invalid, error);
 
-    /// <summary>Whether a text is a size by its nominal name, <c>2x4 x 8ft</c>: such wood is dressed, never rough.</summary>
+    /// <summary>Whether a text is a size by its nominal name if the wood is a softwood: <c>2x4 x 8ft</c>.</summary>
     public static bool IsNominal(string? text) =>
         Nominal().Match(LengthSigns.Plain(text ?? "")) is { Success: true } match
         && NominalSizes.TryDressed(match.Groups["nominal"].Value, out _, out _);
+
+    /// <summary>Says how a nominal name was read: <c>read as nominal 2x4: 1 1/2 x 3 1/2</c>.</summary>
+    public static string FormatNominal(string nominal, Dimensions size) =>
+        $"read as nominal {nominal}: {LengthText.Number(size.Thickness, DisplayUnit.Inch)} x {LengthText.Number(size.Width, DisplayUnit.Inch)}";
 
     /// <summary>Reads width x length, for what has its thickness elsewhere; never throws.</summary>
     public static bool TryParseFace(
@@ -129,6 +149,6 @@ public static partial class SizeText
     [GeneratedRegex(@" *(?:[xX*]|\bby\b) *", RegexOptions.CultureInvariant)]
     private static partial Regex Times();
 
-    [GeneratedRegex("^(?<nominal>[0-9][0-9/ -]*[xX][0-9]+) +[xX*] +(?<length>[^xX*]+)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("^(?<nominal>[0-9]+[xX][0-9]+) *(?:[xX*]|by) *(?<length>[^xX*]+)$", RegexOptions.CultureInvariant)]
     private static partial Regex Nominal();
 }

@@ -15,6 +15,22 @@ public sealed record Species
     /// <summary>Classes it belongs to, for instance <c>hardwood</c>, <c>softwood</c>, <c>paint-grade</c>, <c>sheet</c>.</summary>
     public IReadOnlyList<string> Classes { get; init; } = [];
 
+    /// <summary>Whether boards of it are solid wood or sheets; null if its classes do not tell (a shop's own species may have none).</summary>
+    public BoardKind? Kind => Classes.Contains("sheet") ? BoardKind.Sheet
+        : Classes.Contains("hardwood") || IsSoftwood ? BoardKind.Solid
+        : null;
+
+    /// <summary>Whether it is a softwood, which is sold by nominal sizes: <c>2x4</c>.</summary>
+    public bool IsSoftwood => Classes.Contains("softwood");
+
+    /// <summary>What is wrong with calling it solid wood or a sheet, and how to mend it; null if nothing is.</summary>
+    public string? WhyNot(BoardKind kind) => (kind, Kind) switch
+    {
+        (BoardKind.Solid, BoardKind.Sheet) => $"{Name} is a sheet material, not solid wood: leave the kind out or give sheet, or name a wood.",
+        (BoardKind.Sheet, BoardKind.Solid) => $"{Name} is solid wood, not a sheet: leave the kind out or give solid, or name a sheet material such as birch plywood.",
+        _ => null,
+    };
+
     /// <summary>Specific gravity at 12 % moisture content, if known.</summary>
     public decimal? SpecificGravity { get; init; }
 

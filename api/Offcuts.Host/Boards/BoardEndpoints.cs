@@ -70,7 +70,7 @@ internal static class BoardEndpoints
         var faults = new Faults();
         var catalogue = workshop.Catalogue();
         var entered = faults.Entries("#/items", import.Items, MaxImport, least: 1)
-            .Select(item => BoardMapping.ToBoard(item.Entry, "", catalogue, $"#/items/{item.Index}", faults)).ToList();
+            .Select(item => BoardMapping.ToLogged(item.Entry, "", catalogue, $"#/items/{item.Index}", faults)).ToList();
         faults.ThrowIfAny();
         return entered;
     }
@@ -78,7 +78,7 @@ internal static class BoardEndpoints
     private static Board Checked(BoardEntry entry, string id, Workshop workshop)
     {
         var faults = new Faults();
-        var board = BoardMapping.ToBoard(entry, id, workshop.Catalogue(), "#", faults);
+        var board = BoardMapping.ToLogged(entry, id, workshop.Catalogue(), "#", faults);
         faults.ThrowIfAny();
         return board;
     }

@@ -8,6 +8,26 @@ namespace Offcuts.Host.Boards;
 /// <summary>Boards between the wire and the domain.</summary>
 internal static class BoardMapping
 {
+    /// <summary>A board that is logged or changed: as <see cref="ToBoard"/>, and tells what no such board can be.</summary>
+    public static Board ToLogged(BoardEntry entry, string id, SpeciesCatalogue catalogue, string at, Faults faults)
+    {
+        var board = ToBoard(entry, id, catalogue, at, faults);
+        (string Pointer, string? Detail)[] impossible =
+        [
+            ($"{at}/kind", catalogue.Find(board.Species)?.WhyNot(board.Kind)),
+            ($"{at}/thicknessMm", BoardShape.ThicknessFault(board.Kind, board.Size)),
+            ($"{at}/widthMm", BoardShape.WidthFault(board.Kind, board.Size)),
+        ];
+        // A length that cannot be read is zero and has its fault already.
+        var isRead = Length.Min(board.Size.Thickness, Length.Min(board.Size.Width, board.Size.Length)) > Length.Zero;
+        foreach (var (pointer, detail) in impossible.Where(fault => fault.Detail is not null && (isRead || fault.Pointer == $"{at}/kind")))
+        {
+            faults.Add(pointer, detail!);
+        }
+
+        return board;
+    }
+
     /// <summary>The board that was entered; the store gives it the time, and its id if it is new.</summary>
     public static Board ToBoard(BoardEntry entry, string id, SpeciesCatalogue catalogue, string at, Faults faults)
     {
@@ -18,14 +38,18 @@ internal static class BoardMapping
             faults.Millimetres($"{at}/thicknessMm", entry.ThicknessMm),
             faults.Millimetres($"{at}/widthMm", entry.WidthMm),
             faults.Millimetres($"{at}/lengthMm", entry.LengthMm));
+        var species = faults.Species($"{at}/species", entry.Species, catalogue);
+        var kind = entry.Kind is { } written ? faults.Word<BoardKind>($"{at}/kind", written) : catalogue.Find(species)?.Kind ?? BoardKind.Solid;
         return new Board
         {
             Id = id,
-            Kind = faults.Word<BoardKind>($"{at}/kind", entry.Kind),
-            Species = faults.Species($"{at}/species", entry.Species, catalogue),
+            Kind = kind,
+            Species = species,
             Size = size,
             Quantity = faults.Count($"{at}/quantity", entry.Quantity, 1, Limits.MaxQuantity),
-            Surface = faults.Word<Surface>($"{at}/surface", entry.Surface),
+            Surface = entry.Surface is { } surface ? faults.Word<Surface>($"{at}/surface", surface)
+                : kind == BoardKind.Sheet ? Surface.Surfaced
+                : Surface.Rough,
             Appearance = faults.Word<Appearance>($"{at}/appearance", entry.Appearance),
             Status = faults.Word<BoardStatus>($"{at}/status", entry.Status),
             Defects = ToDefects(entry.Defects ?? [], size, $"{at}/defects", faults),

@@ -25,6 +25,19 @@ internal static class Lengths
     public static string Text(SizeRecord size, DisplayUnit unit) => SizeText.Format(
         new(Length.FromMillimetres(size.ThicknessMm), Length.FromMillimetres(size.WidthMm), Length.FromMillimetres(size.LengthMm)), unit);
 
+    /// <summary>A board's size; of softwood also by its nominal name, which stands in the answer then.</summary>
+    /// <exception cref="CliException">It is no size.</exception>
+    public static (Dimensions Size, string? Nominal) BoardSize(string name, IEnumerable<string> words, DisplayUnit unit, bool isSoftwood)
+    {
+        string? nominal = null;
+        var text = string.Join(' ', words);
+        return (isSoftwood
+            ? SizeText.TryParseSoftwood(text, unit, out var size, out nominal, out var error)
+            : SizeText.TryParse(text, unit, out size, out error))
+            ? (size, nominal)
+            : throw CliException.Invalid($"{name}: {error}");
+    }
+
     /// <summary>A size of thickness x width x length; the words may come unquoted.</summary>
     /// <exception cref="CliException">It is no size.</exception>
     public static Dimensions Size(string name, IEnumerable<string> words, DisplayUnit unit) =>

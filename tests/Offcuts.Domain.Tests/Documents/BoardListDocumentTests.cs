@@ -67,6 +67,28 @@ public class BoardListDocumentTests
     public void Only_quarters_are_taken_for_a_rough_thickness(string size) =>
         Assert.Equal(Surface.Surfaced, Parse($"boards: [{{species: ash, surface: surfaced, size: {size}}}]")[0].Surface);
 
+    [Theory]
+    [InlineData("white pine", "1x6 x 36", Surface.Surfaced, "3/4 x 5 1/2 x 36 in")]
+    [InlineData("white pine", "1x6x36", Surface.Surfaced, "3/4 x 5 1/2 x 36 in")]
+    [InlineData("white pine", "1 x 6 x 36", Surface.Rough, "1 x 6 x 36 in")]
+    [InlineData("white ash", "1x6 x 36", Surface.Rough, "1 x 6 x 36 in")]
+    [InlineData("birch ply", "1/4 x 24 x 48", Surface.Surfaced, "1/4 x 24 x 48 in")]
+    public void Only_softwood_is_read_by_nominal_sizes(string species, string size, Surface surface, string read)
+    {
+        var board = Parse($"boards: [{{species: {species}, size: {size}}}]")[0];
+        Assert.Equal((surface, read), (board.Surface, SizeText.Format(board.Size, DisplayUnit.Inch)));
+    }
+
+    [Theory]
+    [InlineData("species: birch ply, kind: solid, size: 1/4 x 24 x 48", "#/boards/0/kind", "sheet material")]
+    [InlineData("species: white ash, kind: sheet, size: 1/4 x 24 x 48", "#/boards/0/kind", "solid wood")]
+    [InlineData("species: white ash, size: 36 x 5 1/2 x 3/4", "#/boards/0/size", "did you mean 3/4 x 5 1/2 x 36 in?")]
+    public void Refuses_what_no_board_can_be(string board, string pointer, string saying)
+    {
+        var problem = Assert.Throws<OffcutsException>(() => Parse($"boards: [{{{board}}}]"));
+        Assert.Contains(problem.Faults, fault => fault.Pointer == pointer && fault.Detail.Contains(saying, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_list_without_boards_is_a_fault() =>
         Assert.Contains("'boards' is missing", Assert.Throws<OffcutsException>(() => Parse("unit: in")).Message, StringComparison.Ordinal);

@@ -15,11 +15,10 @@ public class SizeTextTests
     [InlineData("4/4 x 7 x 62in", 1, 7, 62)]
     [InlineData("5/4 x 6 x 8ft", 1.25, 6, 96)]
     [InlineData("3/4 x 5 1/2 x 3' 4 1/2\"", 0.75, 5.5, 40.5)]
-    [InlineData("2x4 x 8ft", 1.5, 3.5, 96)]
-    [InlineData("1x6 x 36", 0.75, 5.5, 36)]
-    [InlineData("1 1/4x6 x 36", 1, 5.5, 36)]
-    [InlineData("2 x 4 x 8ft", 2, 4, 96)]
-    [InlineData("2x4x96", 2, 4, 96)]
+    [InlineData("2x4 x 8ft", 2, 4, 96)]
+    [InlineData("1x6 x 36", 1, 6, 36)]
+    [InlineData("1x6x36", 1, 6, 36)]
+    [InlineData("1 x 6 x 36", 1, 6, 36)]
     public void Reads_inches(string text, decimal thickness, decimal width, decimal length)
     {
         var size = SizeText.Parse(text, DisplayUnit.Inch);
@@ -54,6 +53,7 @@ public class SizeTextTests
     [InlineData("3/4 x 0 x 36", "zero")]
     [InlineData("~3/4 x 5 x 36", "rounded")]
     [InlineData("2x4 x long", "not a length")]
+    [InlineData("2x4xlong", "not a length")]
     public void Says_what_is_wrong(string? text, string saying)
     {
         Assert.False(SizeText.TryParse(text, DisplayUnit.Inch, out var size, out var error));
@@ -64,10 +64,40 @@ public class SizeTextTests
     [Fact]
     public void Knows_a_nominal_name_from_a_size()
     {
+        Assert.True(SizeText.IsNominal("2x4x8ft"));
+        Assert.False(SizeText.IsNominal("1 1/4x6 x 8ft"));
+        Assert.False(SizeText.IsNominal("3/4x6x36"));
         Assert.True(SizeText.IsNominal("2x4 x 8ft"));
         Assert.False(SizeText.IsNominal("2 x 4 x 8ft"));
         Assert.False(SizeText.IsNominal("18x300 x 900"));
         Assert.False(SizeText.IsNominal(null));
+    }
+
+    // Dressed sizes: American Softwood Lumber Standard PS 20, dry, as in db/reference.
+    [Theory]
+    [InlineData("2x4 x 8ft", "2x4", 1.5, 3.5, 96)]
+    [InlineData("2x4x8ft", "2x4", 1.5, 3.5, 96)]
+    [InlineData("1x6 x 36", "1x6", 0.75, 5.5, 36)]
+    [InlineData("1X6x36", "1x6", 0.75, 5.5, 36)]
+    [InlineData("1x6 by 36", "1x6", 0.75, 5.5, 36)]
+    [InlineData("1 x 6 x 36", null, 1, 6, 36)]
+    [InlineData("2x7 x 36", null, 2, 7, 36)]
+    [InlineData("3/4x5 1/2x36", null, 0.75, 5.5, 36)]
+    public void Softwood_may_be_given_by_its_nominal_size_and_a_space_before_the_length_changes_nothing(
+        string text, string? name, decimal thickness, decimal width, decimal length)
+    {
+        Assert.True(SizeText.TryParseSoftwood(text, DisplayUnit.Inch, out var size, out var nominal, out _));
+        Assert.Equal((name, thickness, width, length), (nominal, size.Thickness.Inches, size.Width.Inches, size.Length.Inches));
+    }
+
+    [Fact]
+    public void Says_how_a_nominal_size_was_read()
+    {
+        Assert.True(SizeText.TryParseSoftwood("2x4 x 8ft", DisplayUnit.Millimetre, out var size, out var nominal, out _));
+        Assert.Equal("read as nominal 2x4: 1 1/2 x 3 1/2", SizeText.FormatNominal(nominal!, size));
+        Assert.False(SizeText.TryParseSoftwood("2x4 x long", DisplayUnit.Inch, out _, out nominal, out var error));
+        Assert.Null(nominal);
+        Assert.Contains("not a length", error, StringComparison.Ordinal);
     }
 
     [Fact]

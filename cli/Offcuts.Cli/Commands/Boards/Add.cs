@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Offcuts.Cli.Connections;
 using Offcuts.Contracts;
+using Offcuts.Domain;
 
 namespace Offcuts.Cli.Commands.Boards;
 
@@ -20,7 +21,7 @@ internal static class Add
         "Log a board, or several exactly alike",
         "offcuts boards add 3/4 x 5 1/2 x 36 --species white-ash --place \"rack 2\"",
         "offcuts boards add 4/4 x 7 x 8ft --species black-walnut --quantity 2 --source \"bench build\"",
-        "offcuts boards add 18mm x 600mm x 1200mm --species baltic-birch --kind sheet")
+        "offcuts boards add 18mm x 600mm x 1200mm --species baltic-birch")
         .With(Size, Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface, BoardOptions.Appearance,
             BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
         .Does(AddAsync);
@@ -29,12 +30,14 @@ internal static class Add
     {
         var api = await run.ConnectAsync();
         var unit = await run.UnitAsync();
-        var size = Lengths.Size("SIZE", run.Get(Size), unit);
-        var kind = run.Get(BoardOptions.Kind) ?? "solid";
+        // The list of species is asked for only where a nominal size may be meant: of softwood.
+        var isSoftwood = SizeText.IsNominal(string.Join(' ', run.Get(Size)))
+            && (await KnownSpecies.FindAsync(api, run.Get(Species)!, run.Cancellation))?.IsSoftwood == true;
+        var (size, nominal) = Lengths.BoardSize("SIZE", run.Get(Size), unit, isSoftwood);
         var entry = new BoardEntry(
-            run.Get(Species)!, size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres, kind,
+            run.Get(Species)!, size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres, run.Get(BoardOptions.Kind),
             run.Get(BoardOptions.Quantity) ?? 1,
-            run.Get(BoardOptions.Surface) ?? (kind == "sheet" ? "surfaced" : "rough"),
+            run.Get(BoardOptions.Surface) ?? (nominal is null ? null : "surfaced"),
             run.Get(BoardOptions.Appearance) ?? "clear",
             Place: run.Get(BoardOptions.Place), Source: run.Get(BoardOptions.Source), Note: run.Get(BoardOptions.Note));
         var board = await api.CreateBoardAsync(entry, run.Cancellation);
@@ -46,7 +49,8 @@ internal static class Add
 
         // The id is the data: a script takes it, a person writes it on the end grain.
         run.Terminal.Out.WriteLine(SafeText.Of(board.Id));
-        run.Say($"Logged {BoardView.Species(board)}, {BoardView.Size(board, unit)}. Write {board.Id} on its end grain.");
+        var reading = nominal is null ? "" : $" ({SizeText.FormatNominal(nominal, size)})";
+        run.Say($"Logged {BoardView.Species(board)}, {BoardView.Milled(board)}, {BoardView.Size(board, unit)}{reading}. Write {board.Id} on its end grain.");
         return ExitCode.Ok;
     }
 }

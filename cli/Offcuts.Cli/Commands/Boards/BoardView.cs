@@ -14,6 +14,9 @@ internal static class BoardView
     /// <summary>The species' name; its id where an older server gives no name.</summary>
     public static string Species(BoardRecord board) => board.SpeciesName ?? board.Species;
 
+    /// <summary><c>sheet</c>, or how far solid wood is milled: sheets are never planed.</summary>
+    public static string Milled(BoardRecord board) => board.Kind == "sheet" ? "sheet" : board.Surface;
+
     /// <summary>A list.</summary>
     public static void WriteTable(IEnumerable<BoardRecord> boards, DisplayUnit unit, Terminal terminal)
     {
@@ -22,7 +25,7 @@ internal static class BoardView
         {
             table.Add(
                 board.Id, Species(board), Size(board, unit), board.Quantity.ToString(CultureInfo.InvariantCulture),
-                board.Kind == "sheet" ? "sheet" : board.Surface, board.Appearance, board.Status, board.Place);
+                Milled(board), board.Appearance, board.Status, board.Place);
         }
 
         table.Write(terminal);
@@ -35,7 +38,7 @@ internal static class BoardView
         (string Name, string? Value)[] rows =
         [
             ("Board", board.Id), ("Species", Species(board)), ("Size", Size(board, unit)),
-            ("Quantity", board.Quantity.ToString(CultureInfo.InvariantCulture)), ("Kind", $"{board.Kind}, {board.Surface}"),
+            ("Quantity", board.Quantity.ToString(CultureInfo.InvariantCulture)), ("Kind", board.Kind == "sheet" ? "sheet" : $"{board.Kind}, {board.Surface}"),
             ("Appearance", board.Appearance), ("Status", board.Status), ("Place", board.Place), ("Source", board.Source),
             ("Logged", logged), ("Note", board.Note), .. board.Defects.Select(defect => ("Defect", (string?)Defect(defect, unit))),
         ];

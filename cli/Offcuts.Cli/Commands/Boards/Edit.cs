@@ -24,15 +24,23 @@ internal static class Edit
         var api = await run.ConnectAsync();
         var unit = await run.UnitAsync();
         var old = await api.GetBoardAsync(run.Get(BoardOptions.Id), run.Cancellation);
-        var size = run.Get(Size) is { } text
-            ? Lengths.Size("--size", [text], unit)
-            : new Dimensions(Length.FromMillimetres(old.ThicknessMm), Length.FromMillimetres(old.WidthMm), Length.FromMillimetres(old.LengthMm));
+        var species = run.Get(BoardOptions.Species) ?? old.Species;
+        // The list of species is asked for only where it decides something.
+        var known = run.Get(BoardOptions.Species) is not null || SizeText.IsNominal(run.Get(Size))
+            ? await KnownSpecies.FindAsync(api, species, run.Cancellation)
+            : null;
+        var (size, nominal) = run.Get(Size) is { } text
+            ? Lengths.BoardSize("--size", [text], unit, known?.IsSoftwood == true)
+            : (new(Length.FromMillimetres(old.ThicknessMm), Length.FromMillimetres(old.WidthMm), Length.FromMillimetres(old.LengthMm)), null);
+        var kind = run.Get(BoardOptions.Kind) ?? (run.Get(BoardOptions.Species) is null ? old.Kind : Word(known?.Kind) ?? old.Kind);
+        // What becomes a sheet is surfaced, what becomes solid wood is rough, unless it is said: the server decides.
+        var milled = nominal is not null ? "surfaced" : kind == old.Kind ? old.Surface : null;
         var entry = new BoardEntry(
-            run.Get(BoardOptions.Species) ?? old.Species,
+            species,
             size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres,
-            run.Get(BoardOptions.Kind) ?? old.Kind,
+            kind,
             run.Get(BoardOptions.Quantity) ?? old.Quantity,
-            run.Get(BoardOptions.Surface) ?? old.Surface,
+            run.Get(BoardOptions.Surface) ?? milled,
             run.Get(BoardOptions.Appearance) ?? old.Appearance,
             run.Get(BoardOptions.Status) ?? old.Status,
             old.Defects,
@@ -47,8 +55,19 @@ internal static class Edit
         else
         {
             BoardView.WriteDetails(board, unit, run.Terminal);
+            if (nominal is not null)
+            {
+                run.Say($"--size was {SizeText.FormatNominal(nominal, size)}.");
+            }
         }
 
         return ExitCode.Ok;
     }
+
+    private static string? Word(BoardKind? kind) => kind switch
+    {
+        BoardKind.Sheet => "sheet",
+        BoardKind.Solid => "solid",
+        _ => null,
+    };
 }
