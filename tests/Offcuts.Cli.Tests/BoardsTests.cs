@@ -9,6 +9,18 @@ public sealed class BoardsTests : IDisposable
     public void Dispose() => offcuts.Dispose();
 
     [Fact]
+    public async Task An_id_may_be_typed_in_small_letters()
+    {
+        var id = (await offcuts.RunAsync("boards", "add", "1 x 6 x 48", "--species", "white-ash")).Out.Trim().ToLowerInvariant();
+
+        var edited = await offcuts.RunAsync("boards", "edit", id, "--place", "rack 2");
+        Assert.True(edited.Code == 0, edited.Err);
+        Assert.Contains("rack 2", (await offcuts.RunAsync("boards", "show", id)).Out, StringComparison.Ordinal);
+        Assert.Equal(0, (await offcuts.RunAsync("boards", "remove", id, "--yes")).Code);
+        Assert.Equal(1, (await offcuts.RunAsync("boards", "show", id)).Code);
+    }
+
+    [Fact]
     public async Task Boards_are_logged_listed_changed_and_removed()
     {
         var added = await offcuts.RunAsync("boards", "add", "3/4 x 5 1/2 x 36", "--species", "white-ash", "--place", "rack 2");

@@ -33,6 +33,22 @@ public sealed class PlanTests : IDisposable
     }
 
     [Fact]
+    public async Task The_newest_plan_is_the_last_and_an_id_may_be_typed_in_capitals()
+    {
+        Assert.Equal(1, (await offcuts.RunAsync("plans", "show", "last")).Code);
+        await offcuts.RunAsync("boards", "add", "3/4 x 5 x 48", "--species", "white-ash", "--surface", "surfaced");
+        await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--json"], Shelf, null);
+        using var plan = JsonDocument.Parse((await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--json"], Shelf, null)).Out);
+        var id = plan.RootElement.GetProperty("id").GetString()!;
+
+        using var last = JsonDocument.Parse((await offcuts.RunAsync("plans", "show", "last", "--json")).Out);
+        Assert.Equal(id, last.RootElement.GetProperty("id").GetString());
+        var diagram = await offcuts.RunAsync("plans", "diagram", id.ToUpperInvariant(), "1");
+        Assert.StartsWith("<svg", diagram.Out, StringComparison.Ordinal);
+        Assert.Equal(diagram, await offcuts.RunAsync("plans", "diagram", "last", "1"));
+    }
+
+    [Fact]
     public async Task Parts_that_cannot_be_had_end_with_3_and_say_why()
     {
         var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--json"], Shelf, null);

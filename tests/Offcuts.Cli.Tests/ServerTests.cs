@@ -34,6 +34,26 @@ public sealed class ServerTests : IDisposable
     }
 
     [Fact]
+    public async Task A_server_shows_its_reference_page_and_says_where()
+    {
+        var (server, url) = await offcuts.ServeAsync();
+        try
+        {
+            Assert.Equal($"What it can be asked: {url}/reference", await server.StandardError.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(10)));
+            using var client = new HttpClient();
+            var page = await client.GetStringAsync(new Uri(url));
+            Assert.Contains("<title>Offcuts</title>", page, StringComparison.Ordinal);
+            Assert.Equal(page, await client.GetStringAsync(new Uri(url + "/reference")));
+            Assert.Contains("/v1/boards", await client.GetStringAsync(new Uri(url + "/openapi/v1.json")), StringComparison.Ordinal);
+        }
+        finally
+        {
+            server.Kill();
+            server.Dispose();
+        }
+    }
+
+    [Fact]
     public async Task SIGTERM_ends_a_server_in_order()
     {
         if (OperatingSystem.IsWindows())

@@ -15,6 +15,14 @@ public sealed class UsageTests : IDisposable
     [InlineData("boards show", "ID")]
     [InlineData("boards add 1 x 2 x 3", "--species")]
     [InlineData("frobnicate", "does not know 'frobnicate'")]
+    [InlineData("boards show ", "ID is empty: give the board's id")]
+    [InlineData("boards list --data ", "--data names no folder")]
+    [InlineData("boards add 1 x 5 x 36 --species cherry --quantity 1.5", "--quantity '1.5': give a whole number")]
+    [InlineData("boards add 1 x 5 x 36 --species cherry --placce x", "no option '--placce'. Did you mean '--place'?")]
+    [InlineData("plans diagram 3k7m9aaa x", "NUMBER 'x': give a whole number")]
+    [InlineData("plan bench --seed 99999999999", "give a whole number")]
+    [InlineData("species add koa --specific-gravity 0,6 --name Koa", "give a number")]
+    [InlineData("shop set --recut maybe", "give true or false")]
     public async Task A_wrong_command_line_ends_with_2_and_says_so_on_standard_error_only(string line, string says)
     {
         var outcome = await offcuts.RunAsync(line.Split(' '));
@@ -22,6 +30,7 @@ public sealed class UsageTests : IDisposable
         Assert.Equal(2, outcome.Code);
         Assert.Empty(outcome.Out);
         Assert.Contains(says, outcome.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain("System.", outcome.Err, StringComparison.Ordinal);
         Assert.Single(outcome.Err.TrimEnd('\n').Split('\n'));
         Assert.False(File.Exists(offcuts.Store));
     }

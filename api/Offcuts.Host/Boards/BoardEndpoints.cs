@@ -39,17 +39,17 @@ internal static class BoardEndpoints
     }
 
     private static Ok<BoardRecord> Get(string id, BoardStore boards, Workshop workshop) =>
-        TypedResults.Ok(BoardMapping.ToRecord(boards.Find(id) ?? throw NoBoard(id), workshop.Catalogue()));
+        TypedResults.Ok(BoardMapping.ToRecord(boards.Find(Written(id)) ?? throw NoBoard(id), workshop.Catalogue()));
 
     private static async Task<Ok<BoardRecord>> ReplaceAsync(
         string id, HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
     {
         var entry = await RequestBody.ReadAsync(request, WireJson.Default.BoardEntry, cancellationToken);
-        return TypedResults.Ok(BoardMapping.ToRecord(boards.Replace(Checked(entry, id, workshop)) ?? throw NoBoard(id), workshop.Catalogue()));
+        return TypedResults.Ok(BoardMapping.ToRecord(boards.Replace(Checked(entry, Written(id), workshop)) ?? throw NoBoard(id), workshop.Catalogue()));
     }
 
     private static NoContent Delete(string id, BoardStore boards) =>
-        boards.Delete(id) ? TypedResults.NoContent() : throw NoBoard(id);
+        boards.Delete(Written(id)) ? TypedResults.NoContent() : throw NoBoard(id);
 
     private static async Task<Created<BoardImportResult>> ImportAsync(
         HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
@@ -82,6 +82,9 @@ internal static class BoardEndpoints
         faults.ThrowIfAny();
         return board;
     }
+
+    // Whoever reads an id from the end grain may type it in small letters.
+    private static string Written(string id) => id.ToUpperInvariant();
 
     private static OffcutsException NoBoard(string id) =>
         new(ErrorCode.NotFound, $"There is no board '{id}'. List the boards to see which there are.");

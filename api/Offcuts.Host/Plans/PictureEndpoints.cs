@@ -28,7 +28,7 @@ internal static class PictureEndpoints
 
     private static PlanDocument Document(string id, PlanStore store, Workshop workshop)
     {
-        var run = store.Find(id) ?? throw PlanEndpoints.NoPlan(id);
+        var run = PlanEndpoints.FindRun(id, store);
         if (run.Plan is not { } plan)
         {
             throw new OffcutsException(ErrorCode.NotFound, $"Plan '{id}' is {Words.Of(run.State)} and has no plan to draw: ask for its state.");
@@ -37,6 +37,6 @@ internal static class PictureEndpoints
         var catalogue = workshop.Catalogue();
         var problem = ProblemMapping.Read(run.Asked.Problem, catalogue);
         var drawn = ResultReading.ToPlan(JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult)!, problem);
-        return new PlanDocument(drawn, problem, id, run.Asked.DesignVersion, run.FinishedAt ?? run.RequestedAt, catalogue);
+        return new PlanDocument(drawn, problem, run.Asked.Id, run.Asked.DesignVersion, run.FinishedAt ?? run.RequestedAt, catalogue);
     }
 }

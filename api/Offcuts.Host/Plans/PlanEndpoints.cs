@@ -57,7 +57,7 @@ internal static class PlanEndpoints
 
     private static Ok<PlanRecord> Get(string id, HttpResponse response, PlanStore store)
     {
-        var run = store.Find(id) ?? throw NoPlan(id);
+        var run = FindRun(id, store);
         if (run.FinishedAt is null)
         {
             response.Headers.RetryAfter = "1";
@@ -68,28 +68,28 @@ internal static class PlanEndpoints
 
     private static async Task<Ok<PlanRecord>> CancelAsync(string id, PlanQueue queue, PlanStore store, CancellationToken cancellationToken)
     {
-        var run = store.Find(id) ?? throw NoPlan(id);
+        var run = FindRun(id, store);
         if (run.FinishedAt is null)
         {
-            if (queue.Find(id) is { } here)
+            if (queue.Find(run.Asked.Id) is { } here)
             {
-                if (!store.CancelQueued(id))
+                if (!store.CancelQueued(run.Asked.Id))
                 {
                     here.Cancel();
                     await EndsWithinAsync(here, CancellationPatience, cancellationToken);
                 }
             }
-            else if (store.Find(id)!.FinishedAt is null)
+            else if (store.Find(run.Asked.Id)!.FinishedAt is null)
             {
                 throw new OffcutsException(ErrorCode.Conflict, $"Plan '{id}' is made by another process that shares the database: cancel it there.");
             }
         }
 
-        return TypedResults.Ok(ToRecord(store.Find(id)!));
+        return TypedResults.Ok(ToRecord(store.Find(run.Asked.Id)!));
     }
 
     private static Ok<InlineProblem> GetProblem(string id, PlanStore store) => TypedResults.Ok(
-        JsonSerializer.Deserialize((store.Find(id) ?? throw NoPlan(id)).Asked.Problem, WireJson.Default.InlineProblem));
+        JsonSerializer.Deserialize(FindRun(id, store).Asked.Problem, WireJson.Default.InlineProblem));
 
     private static async Task<bool> EndsWithinAsync(QueuedRun run, TimeSpan patience, CancellationToken cancellationToken)
     {
@@ -119,6 +119,7 @@ internal static class PlanEndpoints
             record.Id, record.State, record.RequestedAt, record.Design, record.Plan?.Status, record.Plan?.Currency, record.Plan?.TotalCost, record.Plan?.Gap);
     }
 
-    internal static OffcutsException NoPlan(string id) =>
-        new(ErrorCode.NotFound, $"There is no plan '{id}'. List the plans to see which there are.");
+    /// <summary>The run of this id, whose letters may be of any case.</summary>
+    internal static StoredPlanRun FindRun(string id, PlanStore store) => store.Find(id.ToLowerInvariant()) ??
+        throw new OffcutsException(ErrorCode.NotFound, $"There is no plan '{id}'. List the plans to see which there are.");
 }

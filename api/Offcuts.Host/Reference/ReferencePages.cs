@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using Offcuts.Contracts;
@@ -24,12 +25,15 @@ internal static class ReferencePages
 
     public static void MapReference(this IEndpointRouteBuilder app)
     {
+        app.MapGet("/", ToReference).ExcludeFromDescription();
         app.MapOpenApi("/openapi/{documentName}.json");
 
         // The page's script comes with the service: it works without a network, so nothing of it may call elsewhere.
         app.MapScalarApiReference("/reference", page => page.WithTitle("Offcuts")
             .DisableDefaultFonts().DisableTelemetry().DisableAgent().DisableMcp().HideDeveloperTools().HideClientButton());
     }
+
+    private static RedirectHttpResult ToReference() => TypedResults.Redirect("/reference");
 
     private static string TagOf(string path) => path.Split('/') is [_, "v1", var resource, ..] ? resource : "service";
 

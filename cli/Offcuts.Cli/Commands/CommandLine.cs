@@ -66,9 +66,14 @@ internal static class CommandLine
             return ExitCode.Usage;
         }
 
-        if (parsed.Errors.Count > 0 || command is not Verb { Work: { } asked })
+        if (ParseFaults.Explain(parsed, args) is { } wrong)
         {
-            return FaultReport.Tell(new Fault("usage", ParseFaults.Explain(parsed)), terminal, json);
+            return FaultReport.Tell(new Fault("usage", wrong), terminal, json);
+        }
+
+        if (command is not Verb { Work: { } asked })
+        {
+            return FaultReport.Tell(new Fault("usage", $"'{HelpText.PathOf(command)}' needs a verb. See '{HelpText.PathOf(command)} --help'."), terminal, json);
         }
 
         return await RunAsync(asked, parsed, terminal, signals, json);

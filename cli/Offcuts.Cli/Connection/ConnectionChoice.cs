@@ -42,8 +42,9 @@ internal sealed record ConnectionChoice(Uri? Server, string? DatabasePath, strin
             ? new(address, null, reason)
             : throw CliException.Usage($"{reason} '{url}' is no address. Give for instance http://127.0.0.1:5080.");
 
-    private static ConnectionChoice Embedded(string folder, string reason) =>
-        new(null, Path.Combine(Path.GetFullPath(folder), DatabaseName), reason);
+    private static ConnectionChoice Embedded(string folder, string reason) => string.IsNullOrWhiteSpace(folder)
+        ? throw CliException.Usage($"{reason} names no folder: give one, for instance ./shop-store, or leave it out.")
+        : new(null, Path.Combine(Path.GetFullPath(folder), DatabaseName), reason);
 
     // XDG Base Directory Specification: relative values are invalid and are ignored.
     private static string DefaultFolder(Func<string, string?> environment)

@@ -6,7 +6,7 @@ namespace Offcuts.Cli.Commands.Boards;
 internal static class BoardOptions
 {
     public static readonly Option<string> Species = new("--species") { Description = "Species, by id or name", HelpName = "SPECIES" };
-    public static readonly Option<int?> Quantity = new("--quantity") { Description = "How many alike", HelpName = "COUNT" };
+    public static readonly Option<int?> Quantity = new("--quantity") { Description = "How many alike", HelpName = "COUNT", CustomParser = Values.Whole };
     public static readonly Option<string> Kind = Word("--kind", "What it is", "solid", "sheet");
     public static readonly Option<string> Surface = Word("--surface", "How far it is milled", "rough", "surfaced");
     public static readonly Option<string> Appearance = Word("--appearance", "What its faces are good for", "clear", "sound-knots", "paint");

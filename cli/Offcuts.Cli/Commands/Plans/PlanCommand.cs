@@ -12,7 +12,7 @@ internal static class PlanCommand
     };
 
     private static readonly Option<string> Budget = new("--budget") { Description = "Time to search, for instance 5s or 2m (5s if left out)", HelpName = "TIME" };
-    private static readonly Option<int?> Seed = new("--seed") { Description = "Seed of every random choice (1 if left out)", HelpName = "NUMBER" };
+    private static readonly Option<int?> Seed = new("--seed") { Description = "Seed of every random choice (1 if left out)", HelpName = "NUMBER", CustomParser = Values.Whole };
     private static readonly Option<string> Sheet = new("--sheet") { Description = "Where to write the cut sheet (an HTML page); DESIGN-ID.html if left out, not written with --json", HelpName = "PATH" };
 
     public static Verb Create() => new Verb(

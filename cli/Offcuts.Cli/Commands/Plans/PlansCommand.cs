@@ -9,8 +9,8 @@ namespace Offcuts.Cli.Commands.Plans;
 /// <summary><c>offcuts plans</c>.</summary>
 internal static class PlansCommand
 {
-    private static readonly Argument<string> Id = new("PLAN") { Description = "The plan's id" };
-    private static readonly Argument<int> Number = new("NUMBER") { Description = "The board's number in the plan, from 1" };
+    private static readonly Argument<string> Id = new("PLAN") { Description = "The plan's id, or last for the newest" };
+    private static readonly Argument<int> Number = new("NUMBER") { Description = "The board's number in the plan, from 1", CustomParser = given => Values.Whole(given) ?? 0 };
     private static readonly Option<string> Design = new("--design") { Description = "Only plans of this design", HelpName = "DESIGN" };
     private static readonly Option<string> State = new("--state") { Description = "queued, planning, done, cancelled, failed, interrupted", HelpName = "WORD", CompletionSources = { "queued", "planning", "done", "cancelled", "failed", "interrupted" } };
     private static readonly Option<string> Output = new("--output", "-o") { Description = "File to write to instead of standard output", HelpName = "PATH" };
@@ -21,9 +21,9 @@ internal static class PlansCommand
                 .With(Design, State).Does(ListAsync),
             new Verb("show", "Show a plan", "offcuts plans show 3K7M9", "offcuts plans show 3K7M9 --json").With(Id).Does(ShowAsync),
             new Verb("sheet", "Write a plan's cut sheet, an HTML page to print", "offcuts plans sheet 3K7M9 -o bench.html")
-                .With(Id, Output).Does(run => WriteAsync(run, api => api.GetCutSheetAsync(run.Get(Id), run.Cancellation))),
-            new Verb("diagram", "Write the cutting diagram of one board as SVG", "offcuts plans diagram 3K7M9 2 -o board-2.svg")
-                .With(Id, Number, Output).Does(run => WriteAsync(run, api => api.GetDiagramAsync(run.Get(Id), run.Get(Number), run.Cancellation))),
+                .With(Id, Output).Does(run => WriteAsync(run, (api, id) => api.GetCutSheetAsync(id, run.Cancellation))),
+            new Verb("diagram", "Write the cutting diagram of one board as SVG", "offcuts plans diagram 3K7M9 2 -o board-2.svg", "offcuts plans diagram last 1 -o board-1.svg")
+                .With(Id, Number, Output).Does(run => WriteAsync(run, (api, id) => api.GetDiagramAsync(id, run.Get(Number), run.Cancellation))),
             new Verb("cancel", "End a run on a server early; its best plan so far is kept", "offcuts plans cancel 3K7M9").With(Id).Does(CancelAsync),
             new Verb("problem", "Write all that a plan was made from, as JSON", "offcuts plans problem 3K7M9 > problem.json").With(Id).Does(ProblemAsync));
 
@@ -63,7 +63,8 @@ internal static class PlansCommand
 
     private static async Task<int> ShowAsync(Run run)
     {
-        var record = await (await run.ConnectAsync()).GetPlanAsync(run.Get(Id), run.Cancellation);
+        var api = await run.ConnectAsync();
+        var record = await api.GetPlanAsync(await PlanAsync(run, api), run.Cancellation);
         if (run.Json)
         {
             run.WriteJson(record, ClientJson.Default.PlanRecord);
@@ -80,9 +81,10 @@ internal static class PlansCommand
         return record.Plan?.Missing.Count > 0 ? ExitCode.Incomplete : ExitCode.Ok;
     }
 
-    private static async Task<int> WriteAsync(Run run, Func<IOffcutsApi, Task<string>> fetch)
+    private static async Task<int> WriteAsync(Run run, Func<IOffcutsApi, string, Task<string>> fetch)
     {
-        var text = await fetch(await run.ConnectAsync());
+        var api = await run.ConnectAsync();
+        var text = await fetch(api, await PlanAsync(run, api));
         if (run.Get(Output) is { } path and not "-")
         {
             await File.WriteAllTextAsync(path, text, run.Cancellation);
@@ -96,9 +98,25 @@ internal static class PlansCommand
         return ExitCode.Ok;
     }
 
+    // No id has an l or an s, so the word hides none.
+    private static async Task<string> PlanAsync(Run run, IOffcutsApi api)
+    {
+        var id = run.Get(Id);
+        if (!id.Equals("last", StringComparison.OrdinalIgnoreCase))
+        {
+            return id;
+        }
+
+        var page = await api.ListPlansAsync(new PlanQuery { Limit = 1 }, run.Cancellation);
+        return page.Items is [var newest, ..]
+            ? newest.Id
+            : throw new CliException("not-found", "There is no plan yet. Make one with 'offcuts plan DESIGN'.");
+    }
+
     private static async Task<int> CancelAsync(Run run)
     {
-        var record = await (await run.ConnectAsync()).CancelPlanAsync(run.Get(Id), run.Cancellation);
+        var api = await run.ConnectAsync();
+        var record = await api.CancelPlanAsync(await PlanAsync(run, api), run.Cancellation);
         if (run.Json)
         {
             run.WriteJson(record, ClientJson.Default.PlanRecord);
@@ -113,7 +131,8 @@ internal static class PlansCommand
 
     private static async Task<int> ProblemAsync(Run run)
     {
-        var problem = await (await run.ConnectAsync()).GetPlanProblemAsync(run.Get(Id), run.Cancellation);
+        var api = await run.ConnectAsync();
+        var problem = await api.GetPlanProblemAsync(await PlanAsync(run, api), run.Cancellation);
         run.WriteJson(problem, ClientJson.Default.InlineProblem);
         return ExitCode.Ok;
     }

@@ -12,7 +12,7 @@ internal static class SpeciesCommand
     private static readonly Option<string> Name = new("--name") { Description = "The name people know", HelpName = "TEXT", Required = true };
     private static readonly Option<string[]> Aliases = new("--alias") { Description = "Another name by which it may be written; may be given again", HelpName = "TEXT" };
     private static readonly Option<string[]> Classes = new("--class") { Description = "A class it belongs to, for instance hardwood; may be given again", HelpName = "WORD" };
-    private static readonly Option<decimal?> Gravity = new("--specific-gravity") { Description = "Specific gravity at 12 % moisture content", HelpName = "NUMBER" };
+    private static readonly Option<decimal?> Gravity = new("--specific-gravity") { Description = "Specific gravity at 12 % moisture content", HelpName = "NUMBER", CustomParser = Values.Number };
     private static readonly Option<string> Source = new("--source") { Description = "Where the numbers are from", HelpName = "TEXT" };
 
     public static Verb Create() => new Verb(

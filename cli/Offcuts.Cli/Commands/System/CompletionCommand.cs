@@ -7,7 +7,7 @@ namespace Offcuts.Cli.Commands;
 internal static class CompletionCommand
 {
     private static readonly Argument<string> Shell = new("SHELL") { Description = string.Join(", ", CompletionScripts.All.Keys) };
-    private static readonly Argument<int> Position = new("POSITION") { Description = "Where the cursor is in the line, from 0" };
+    private static readonly Argument<int> Position = new("POSITION") { Description = "Where the cursor is in the line, from 0", CustomParser = given => Values.Whole(given) ?? 0 };
     private static readonly Argument<string> Line = new("LINE") { Description = "The line as far as it is written" };
 
     public static Verb Create()

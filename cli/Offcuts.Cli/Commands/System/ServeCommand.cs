@@ -33,12 +33,14 @@ internal static class ServeCommand
         {
             DatabasePath = database,
             Urls = run.Get(Urls)!,
+            ServeReference = true,
             AllowNonLoopback = Environment.GetEnvironmentVariable("OFFCUTS_ALLOW_NON_LOOPBACK") == "1",
         });
         await app.StartAsync(run.Cancellation);
         foreach (var address in app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses)
         {
             run.Say($"Serving {database} at {address}; Ctrl-C ends it.");
+            run.Say($"What it can be asked: {address.TrimEnd('/')}/reference");
         }
 
         var ended = new TaskCompletionSource();
