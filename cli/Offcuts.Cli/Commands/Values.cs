@@ -1,3 +1,4 @@
+using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 
@@ -32,18 +33,11 @@ internal static class Values
         return null;
     }
 
-    /// <summary>True or false.</summary>
-    public static bool? Truth(ArgumentResult given)
-    {
-        var word = WordOf(given);
-        if (bool.TryParse(word, out var value))
-        {
-            return value;
-        }
-
-        given.AddError($"{NameOf(given)} '{word}' is not known: give true or false.");
-        return null;
-    }
+    /// <summary>True or false; null if the option is not given. The parser would take a wrong word for an argument that the command has not.</summary>
+    /// <exception cref="CliException">It is another word.</exception>
+    public static bool? Truth(Run run, Option<string> option) => run.Get(option) is not { } word ? null
+        : bool.TryParse(word, out var value) ? value
+        : throw CliException.Usage($"{option.Name} '{word}' is not known: give true or false.");
 
     private static string WordOf(ArgumentResult given) => string.Join(' ', given.Tokens.Select(token => token.Value));
 

@@ -11,7 +11,7 @@ internal static class Set
     private static readonly Option<string> Unit = new("--unit") { Description = "how sizes are read and shown: inch, millimetre", HelpName = "WORD", CompletionSources = { "inch", "millimetre" } };
     private static readonly Option<string> Currency = new("--currency") { Description = "ISO 4217 code of all prices", HelpName = "CODE" };
     private static readonly Option<string> Keep = new("--keep") { Description = "smallest leftover worth keeping", HelpName = "SIZE" };
-    private static readonly Option<bool?> Recut = new("--recut") { Description = "whether a strip may be cut once more: true, false", HelpName = "WORD", Arity = ArgumentArity.ExactlyOne, CompletionSources = { "true", "false" }, CustomParser = Values.Truth };
+    private static readonly Option<string> Recut = new("--recut") { Description = "whether a strip may be cut once more: true, false", HelpName = "WORD", CompletionSources = { "true", "false" } };
 
     public static Verb Create() => new Verb(
         "set",
@@ -23,6 +23,7 @@ internal static class Set
 
     private static async Task<int> SetAsync(Run run)
     {
+        var recut = Values.Truth(run, Recut);
         var api = await run.ConnectAsync();
         var old = await run.ShopAsync();
         // Lengths on this command line are read in the unit that the shop had: the new one may be set beside them.
@@ -31,7 +32,7 @@ internal static class Set
         {
             Unit = run.Get(Unit) ?? old.Unit,
             Currency = run.Get(Currency) ?? old.Currency,
-            Recut = run.Get(Recut) ?? old.Recut,
+            Recut = recut ?? old.Recut,
             Keep = run.Get(Keep) is { } keep ? ToRecord(Lengths.Size(Keep.Name, [keep], unit)) : old.Keep,
         };
         foreach (var setting in ShopLengths.All)
