@@ -6,24 +6,19 @@ namespace Offcuts.Planning.Pricing;
 /// <summary>Prices all boards of a model: finds the patterns that would improve the master problem.</summary>
 internal sealed class PatternPricer
 {
-    private const double Tolerance = 1e-6;
-    private const int MostRepairs = 12;
+    /// <summary>A reduced cost nearer to zero than this is none.</summary>
+    public const double Tolerance = 1e-6;
 
     /// <summary>With so many patterns that improve, those that lost pieces need no repair yet.</summary>
     private const int EnoughImproving = 5;
+
     /// <summary>Cells times blanks from which on several threads are worth their while.</summary>
     private const long WorthParallel = 40_000;
-    private const int RepairSteps = 6;
-    private const int FewLossy = 4;
-
-    /// <summary>Up to so many cells times blanks are worth a longer search for proper patterns.</summary>
-    private const long LightWork = 8_000;
-    private const int RecombineSteps = 16;
-    private readonly PlanningModel model;
 
     /// <summary>Cells of the quick grid: enough for sixteenths of an inch on ten feet.</summary>
     private const int QuickCells = 2_000;
 
+    private readonly PlanningModel model;
     private readonly List<BoardView> fine;
     private readonly List<BoardView> quick;
     private readonly int mostCells;
@@ -36,7 +31,7 @@ internal sealed class PatternPricer
         // A few boards can be priced on a grid as fine as sizes may ask for; many cannot in a workshop's patience.
         mostCells = model.Boards.Count <= 20 ? 12_000 : 4_000;
         fine = Views(mostCells, roundDown: false);
-        quick = fine.Exists(view => view.Pricer.View.MostCellsUsed > QuickCells) ? Views(QuickCells, roundDown: false) : fine;
+        quick = fine.Exists(view => view.Oriented.MostCellsUsed > QuickCells) ? Views(QuickCells, roundDown: false) : fine;
     }
 
     private List<BoardView> Views(int cells, bool roundDown)
@@ -87,17 +82,17 @@ internal sealed class PatternPricer
         Func<BoardType, bool> allowed, bool proper, bool thorough)
     {
         var each = new PricedView[views.Count];
-        Each(views, index => each[index] = Price(views[index], prices, boardDuals, weights, allowed, proper));
+        Each(views, index => each[index] = views[index].Price(prices, boardDuals, weights, allowed, proper));
         var found = each.SelectMany(view => view.Found).ToList();
         var lossy = each.SelectMany(view => view.Lossy).ToList();
         var improving = each.Sum(view => view.Improving);
         if (improving < EnoughImproving)
         {
             lossy.Sort((one, other) => one.Reduced.CompareTo(other.Reduced));
-            found.AddRange(Repair(lossy, prices, boardDuals, weights));
+            found.AddRange(PatternRepair.Cheap(model, lossy, prices));
             if (thorough && !found.Exists(entry => entry.Reduced < -Tolerance))
             {
-                found.AddRange(Recombine(lossy, prices, boardDuals, weights));
+                found.AddRange(PatternRepair.Thorough(lossy, prices));
             }
         }
 
@@ -107,7 +102,7 @@ internal sealed class PatternPricer
     /// <summary>Does something with every view, several at a time where it is worth it; each has its own pricer, so the outcome is the same.</summary>
     private static void Each(List<BoardView> views, Action<int> action)
     {
-        if (views.Count > 1 && views.Sum(view => view.Pricer.View.Work) > WorthParallel)
+        if (views.Count > 1 && views.Sum(view => view.Oriented.Work) > WorthParallel)
         {
             Parallel.For(0, views.Count, index => action(index));
             return;
@@ -119,74 +114,13 @@ internal sealed class PatternPricer
         }
     }
 
-    private PricedView Price(
-        BoardView view, PriceList prices, double[] boardDuals, CostWeights weights, Func<BoardType, bool> allowed, bool proper)
-    {
-        var priced = new PricedView([], []);
-        var boards = view.Boards.Where(allowed).ToArray();
-        foreach (var (board, value) in boards.Length == 0 ? [] : Values(view.Pricer, boards, prices))
-        {
-            var cost = weights.OfBoard(model, board) - boardDuals[board.Index];
-            if (value <= cost + Tolerance)
-            {
-                continue;
-            }
-
-            var pattern = PatternFactory.Create(model, board, view.RipFirst, view.Pricer.Sections(view.Pricer.View.FirstOf(board), proper));
-            var kept = proper ? view.Proper.Value(pattern, prices) : value;
-            priced.Found.Add((cost - kept, pattern));
-            priced.Improving += kept > cost + Tolerance ? 1 : 0;
-            if (proper && view.Pricer.LeftOut)
-            {
-                priced.Lossy.Add((cost - value, view, board));
-            }
-        }
-
-        return priced;
-    }
-
-    /// <summary>Makes the most promising of the patterns that lost pieces anew, within what is needed.</summary>
-    private IEnumerable<(double Reduced, Pattern Pattern)> Repair(
-        List<(double Reduced, BoardView View, BoardType Board)> lossy, PriceList prices, double[] boardDuals, CostWeights weights)
-    {
-        foreach (var (_, view, board) in lossy.Take(MostRepairs))
-        {
-            var cost = weights.OfBoard(model, board) - boardDuals[board.Index];
-            var pattern = view.Proper.Of(board, prices, cost, RepairSteps, recombine: false);
-            if (pattern is not null)
-            {
-                yield return (cost - view.Proper.Value(pattern, prices), pattern);
-            }
-
-            if (pattern is null || lossy.Count <= FewLossy || view.Proper.Value(pattern, prices) <= cost + Tolerance)
-            {
-                pattern = PatternFactory.Create(model, board, view.RipFirst, new ProperSections(model, view.Pricer.View).Of(board, prices));
-                yield return (cost - view.Proper.Value(pattern, prices), pattern);
-            }
-        }
-    }
-
-    /// <summary>The last resort where no pattern improves as far as one can see: a longer search for a few boards of small sizes.</summary>
-    private IEnumerable<(double Reduced, Pattern Pattern)> Recombine(
-        List<(double Reduced, BoardView View, BoardType Board)> lossy, PriceList prices, double[] boardDuals, CostWeights weights)
-    {
-        foreach (var (_, view, board) in lossy.Where(entry => entry.View.Pricer.View.Work <= LightWork).Take(FewLossy))
-        {
-            var cost = weights.OfBoard(model, board) - boardDuals[board.Index];
-            if (view.Proper.Of(board, prices, cost, RecombineSteps, recombine: true) is { } pattern)
-            {
-                yield return (cost - view.Proper.Value(pattern, prices), pattern);
-            }
-        }
-    }
-
     /// <summary>Upper bounds on the value of any pattern at prices that give leftovers no worth, by board index; sizes that do not fit the grid are rounded in favour of the bound.</summary>
     public double[] BestValues(PriceList prices)
     {
         var best = new double[model.Boards.Count];
-        var bounding = fine.Exists(view => view.Pricer.View.IsCoarse) ? relaxed ??= Views(mostCells, roundDown: true) : fine;
+        var bounding = fine.Exists(view => view.Oriented.IsCoarse) ? relaxed ??= Views(mostCells, roundDown: true) : fine;
         var each = new List<(BoardType Board, double Value)>[bounding.Count];
-        Each(bounding, index => each[index] = [.. Values(bounding[index].Pricer, bounding[index].Boards, prices)]);
+        Each(bounding, index => each[index] = [.. bounding[index].Values(prices, bounding[index].Boards)]);
         foreach (var (board, value) in each.SelectMany(view => view))
         {
             best[board.Index] = Math.Max(best[board.Index], value);
@@ -201,36 +135,5 @@ internal sealed class PatternPricer
         }
 
         return best;
-    }
-
-    private static IEnumerable<(BoardType Board, double Value)> Values(ProfilePricer pricer, BoardType[] boards, PriceList prices)
-    {
-        pricer.Prepare(prices, boards.Max(pricer.View.SecondOf));
-        foreach (var alike in boards.GroupBy(pricer.View.SecondOf))
-        {
-            pricer.Open(alike.Key, alike.Max(pricer.View.FirstOf));
-            foreach (var board in alike)
-            {
-                yield return (board, pricer.BestValue(board));
-            }
-        }
-    }
-
-    /// <summary>Boards of one profile with one direction of first cuts.</summary>
-    private sealed class BoardView(PlanningModel model, OrientedProfile view, BoardType[] boards)
-    {
-        public ProfilePricer Pricer { get; } = new(model, view);
-
-        public ProperPricer Proper { get; } = new(model, view);
-
-        public BoardType[] Boards => boards;
-
-        public bool RipFirst => view.RipFirst;
-    }
-
-    private sealed record PricedView(List<(double Reduced, Pattern Pattern)> Found, List<(double Reduced, BoardView View, BoardType Board)> Lossy)
-    {
-        /// <summary>How many of the patterns improve the master problem.</summary>
-        public int Improving { get; set; }
     }
 }

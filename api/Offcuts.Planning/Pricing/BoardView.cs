@@ -1,0 +1,82 @@
+using Offcuts.Planning.Master;
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Pricing;
+
+/// <summary>Boards of one profile with one direction of first cuts, and what prices them.</summary>
+internal sealed class BoardView(PlanningModel model, OrientedProfile view, BoardType[] boards)
+{
+    private readonly ProfilePricer pricer = new(model, view);
+
+    public OrientedProfile Oriented => view;
+
+    public BoardType[] Boards => boards;
+
+    /// <summary>Finds proper patterns where the knapsacks count too much.</summary>
+    public ProperPricer Proper { get; } = new(model, view);
+
+    /// <summary>The best value of any pattern of some of the boards.</summary>
+    public IEnumerable<(BoardType Board, double Value)> Values(PriceList prices, BoardType[] among)
+    {
+        if (among.Length == 0)
+        {
+            yield break;
+        }
+
+        pricer.Prepare(prices, among.Max(view.SecondOf));
+        foreach (var alike in among.GroupBy(view.SecondOf))
+        {
+            pricer.Open(alike.Key, alike.Max(view.FirstOf));
+            foreach (var board in alike)
+            {
+                yield return (board, pricer.BestValue(board));
+            }
+        }
+    }
+
+    /// <summary>The pattern of every board whose value exceeds what the board costs.</summary>
+    /// <param name="prices">What everything is worth.</param>
+    /// <param name="boardDuals">What the limits on a board's use count for, by board index.</param>
+    /// <param name="weights">How the two costs of a board are added up.</param>
+    /// <param name="allowed">Which boards to look at.</param>
+    /// <param name="proper">Whether to leave out of the patterns what is counted beyond the need.</param>
+    public PricedView Price(PriceList prices, double[] boardDuals, CostWeights weights, Func<BoardType, bool> allowed, bool proper)
+    {
+        var priced = new PricedView([], []);
+        foreach (var (board, value) in Values(prices, [.. boards.Where(allowed)]))
+        {
+            var cost = weights.OfBoard(model, board) - boardDuals[board.Index];
+            if (value <= cost + PatternPricer.Tolerance)
+            {
+                continue;
+            }
+
+            var pattern = PatternFactory.Create(model, board, view.RipFirst, pricer.Sections(view.FirstOf(board), proper));
+            var kept = proper ? Proper.Value(pattern, prices) : value;
+            priced.Found.Add((cost - kept, pattern));
+            priced.Improving += kept > cost + PatternPricer.Tolerance ? 1 : 0;
+            if (proper && pricer.LeftOut)
+            {
+                priced.Lossy.Add(new LossyBoard(this, board, cost, cost - value));
+            }
+        }
+
+        return priced;
+    }
+}
+
+/// <summary>A board whose pattern lacks pieces that the knapsacks counted beyond the need.</summary>
+/// <param name="View">How it is looked at.</param>
+/// <param name="Board">The board.</param>
+/// <param name="Cost">What a pattern of it must exceed in value to improve the master problem.</param>
+/// <param name="Reduced">The reduced cost that the knapsacks promised.</param>
+internal sealed record LossyBoard(BoardView View, BoardType Board, double Cost, double Reduced);
+
+/// <summary>What pricing a view gave.</summary>
+/// <param name="Found">Patterns with their reduced costs.</param>
+/// <param name="Lossy">Boards whose patterns lack something.</param>
+internal sealed record PricedView(List<(double Reduced, Pattern Pattern)> Found, List<LossyBoard> Lossy)
+{
+    /// <summary>How many of the patterns improve the master problem.</summary>
+    public int Improving { get; set; }
+}
