@@ -40,6 +40,22 @@ public sealed class ExitCodeTests : IDisposable
     }
 
     [Fact]
+    public async Task A_server_of_another_kind_is_named_with_the_way_out()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        var answering = AnswerAsync(listener, "404 Not Found", "<html>no</html>");
+        var url = FormattableString.Invariant($"http://127.0.0.1:{((IPEndPoint)listener.LocalEndpoint).Port}");
+
+        var outcome = await offcuts.RunAsync("shop", "show", "--server", url);
+        await answering;
+
+        Assert.Equal(1, outcome.Code);
+        Assert.StartsWith($"error: {url} answers but does not know /v1/shop", outcome.Err, StringComparison.Ordinal);
+        Assert.Contains("OFFCUTS_URL", outcome.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_database_damaged_under_a_running_server_ends_with_7()
     {
         await offcuts.RunAsync("boards", "add", "1 x 2 x 30", "--species", "white-ash");

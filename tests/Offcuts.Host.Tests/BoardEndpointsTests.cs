@@ -59,6 +59,34 @@ public sealed class BoardEndpointsTests(Service service) : IClassFixture<Service
         Assert.Equal(pointer, (await Service.ProblemAsync(answer)).GetProperty("errors")[0].GetProperty("pointer").GetString());
     }
 
+    // The same faults in words: none of them names a class of this program or of its framework.
+    [Theory]
+    [InlineData("""{"species":"a","thicknessMm":1,"widthMm":1,"lengthMm":1,"colour":"red"}""", "There is no field 'colour' here: give species, thicknessMm, widthMm, lengthMm,")]
+    [InlineData("""{"thicknessMm":1,"widthMm":1}""", "Required fields are missing: species, lengthMm.")]
+    [InlineData("""{"species":"a","species":"b","thicknessMm":1,"widthMm":1,"lengthMm":1}""", "The field 'species' stands twice")]
+    [InlineData("""{"species":"a","thicknessMm":"1","widthMm":1,"lengthMm":1}""", "give a number without quotes")]
+    [InlineData("""{"species":7,"thicknessMm":1,"widthMm":1,"lengthMm":1}""", "give a text in quotes")]
+    [InlineData("""{"species":"a","thicknessMm":1,"widthMm":1,"lengthMm":1,"quantity":1.5}""", "give a whole number")]
+    [InlineData("""{"species":"a","thicknessMm":1,"widthMm":1,"lengthMm":1,"defects":{}}""", "give a list")]
+    [InlineData("[]", "give an object")]
+    [InlineData("", "The body is empty")]
+    public async Task A_wrong_body_is_told_in_words_of_the_wire(string json, string says)
+    {
+        var answer = await service.SendAsync("POST", "/v1/boards", json);
+        var detail = (await Service.ProblemAsync(answer)).GetProperty("errors")[0].GetProperty("detail").GetString()!;
+        Assert.Contains(says, detail, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"System\.|Offcuts\.|\.NET", detail);
+    }
+
+    [Fact]
+    public async Task An_id_may_be_in_small_letters()
+    {
+        var place = (await service.SendAsync("POST", "/v1/boards", Walnut)).Headers.Location!.ToString().ToLowerInvariant();
+        Assert.Equal(HttpStatusCode.OK, (await service.SendAsync("PUT", place, Walnut)).StatusCode);
+        Assert.Equal(HttpStatusCode.NoContent, (await service.SendAsync("DELETE", place)).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await service.SendAsync("GET", place)).StatusCode);
+    }
+
     [Fact]
     public async Task A_list_of_one_species_takes_any_of_its_names_and_refuses_a_mistyped_one()
     {

@@ -96,6 +96,19 @@ public sealed class PlanEndpointsTests(Service service) : IClassFixture<Service>
         Assert.Contains("cannot be made", missing["back"].GetProperty("reason").GetString(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task The_faults_of_all_that_is_given_inline_are_told_at_once()
+    {
+        const string Wrong = """
+            {"inline":{"shop":{"kerfMm":-1},
+              "design":{"name":"x","parts":[{"name":"p","thicknessMm":0,"widthMm":1,"lengthMm":1,"species":["cherry"]}]},
+              "stock":[{"id":"A","species":"oakk","thicknessMm":1,"widthMm":1,"lengthMm":1}]}}
+            """;
+        var answer = await service.SendAsync("POST", "/v1/plans", Wrong);
+        var pointers = (await Service.ProblemAsync(answer)).GetProperty("errors").EnumerateArray().Select(fault => fault.GetProperty("pointer").GetString());
+        Assert.Equal(["#/inline/shop/kerfMm", "#/inline/design/parts/0/thicknessMm", "#/inline/stock/0/species"], pointers);
+    }
+
     [Theory]
     [InlineData("""{}""", "#/design")]
     [InlineData("""{"design":"x","budgetMs":99}""", "#/budgetMs")]

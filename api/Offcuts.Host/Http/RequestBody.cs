@@ -41,7 +41,7 @@ internal static class RequestBody
         }
         catch (JsonException bad)
         {
-            throw Invalid(PointerOf(bad.Path), WithoutPath(bad.Message), bad.LineNumber is { } line ? (int)line + 1 : null);
+            throw Invalid(PointerOf(bad.Path), JsonFaults.Explain(bad, type), bad.LineNumber is { } line ? (int)line + 1 : null);
         }
     }
 
@@ -49,8 +49,6 @@ internal static class RequestBody
     internal static string PointerOf(string? path) =>
         "#" + (path ?? "$")[1..].Replace("['", "/", StringComparison.Ordinal).Replace("']", "", StringComparison.Ordinal)
             .Replace('.', '/').Replace('[', '/').Replace("]", "", StringComparison.Ordinal);
-
-    private static string WithoutPath(string message) => message.Split(" Path: ")[0];
 
     private static OffcutsException Invalid(string pointer, string detail, int? line) =>
         new(ErrorCode.Invalid, "The body cannot be read as asked: see errors.", new InputFault(pointer, detail, line));

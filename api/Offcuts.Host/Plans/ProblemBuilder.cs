@@ -25,9 +25,10 @@ internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, Offer
         var catalogue = workshop.Catalogue();
         var inline = request.Inline ?? new InlineProblem();
         var shop = inline.Shop is { } entry ? ShopMapping.ToShop(entry, "#/inline/shop", faults) : workshop.Shop();
-        var (design, named) = request.Design is { } reference
-            ? Stored(reference, shop, catalogue, faults)
-            : Inline(inline.Design!, shop, catalogue, faults);
+        var stored = request.Design is { } reference ? designs.Find(reference) ?? throw DesignEndpoints.NoDesign(reference) : null;
+        var design = stored is null
+            ? DesignMapping.ToDesign(inline.Design!, catalogue, shop.Currency, "#/inline/design", faults)
+            : DesignMapping.ToDesign(JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!, catalogue, shop.Currency, "#/design", faults);
         var wood = inline.Offers is { } given
             ? ProblemMapping.ToOffers(given, catalogue, shop.Currency, "#/inline/offers", faults)
             : StoredOffers(shop, catalogue, faults);
@@ -43,26 +44,12 @@ internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, Offer
             Today = inline.Today ?? DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime),
         };
         faults.ThrowIfAny();
+        var named = new PlanDesign(design.Name, stored?.Version ?? DesignMapping.Canonical(design, shop.Currency).Version, stored?.Reference);
         return (problem with
         {
             Design = DesignResolver.Resolve(design, catalogue.All),
             Rates = inline.Rates is null ? OfferRates.Of(wood) : problem.Rates,
         }, named);
-    }
-
-    private (Design Design, PlanDesign Named) Stored(string reference, Shop shop, SpeciesCatalogue catalogue, Faults faults)
-    {
-        var stored = designs.Find(reference) ?? throw DesignEndpoints.NoDesign(reference);
-        var entry = JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!;
-        var design = DesignMapping.ToDesign(entry, catalogue, shop.Currency, "#/design", faults);
-        return (design, new PlanDesign(design.Name, stored.Version, stored.Reference));
-    }
-
-    private static (Design Design, PlanDesign Named) Inline(DesignEntry entry, Shop shop, SpeciesCatalogue catalogue, Faults faults)
-    {
-        var design = DesignMapping.ToDesign(entry, catalogue, shop.Currency, "#/inline/design", faults);
-        faults.ThrowIfAny();
-        return (design, new PlanDesign(design.Name, DesignMapping.Canonical(design, shop.Currency).Version, null));
     }
 
     private List<Offer> StoredOffers(Shop shop, SpeciesCatalogue catalogue, Faults faults)

@@ -1,6 +1,5 @@
 using System.CommandLine;
-using System.Net.Http.Headers;
-using System.Text;
+using Offcuts.Cli.Connections;
 
 namespace Offcuts.Cli.Commands;
 
@@ -19,16 +18,12 @@ internal static class Documents
     /// <exception cref="CliException">There is no such file.</exception>
     public static async Task<string> TextAsync(Run run, string path) => path == "-"
         ? await run.Terminal.In.ReadToEndAsync(run.Cancellation)
-        : File.Exists(path)
-            ? await File.ReadAllTextAsync(path, run.Cancellation)
-            : throw CliException.Invalid($"There is no file '{path}'. Give a path, or - for standard input.");
+        : await Files.ReadAsync(path, run.Cancellation);
 
     /// <summary>A document with this text.</summary>
     /// <param name="text">What it says.</param>
     /// <param name="name">A file name, which tells JSON from YAML.</param>
-    public static StringContent Of(string text, string name) => new(
-        text, Encoding.UTF8,
-        new MediaTypeHeaderValue(name.EndsWith(".json", StringComparison.OrdinalIgnoreCase) ? "application/json" : "application/yaml"));
+    public static StringContent Of(string text, string name) => new DocumentContent(text, name);
 
     /// <summary>The argument for a document.</summary>
     public static Argument<string> Argument(string what) => new("FILE") { Description = $"{what}, YAML or JSON; - for standard input" };

@@ -16,6 +16,11 @@ internal static class Lengths
             return null;
         }
 
+        if (zeroAllowed && text.TrimStart().StartsWith('-'))
+        {
+            throw CliException.Invalid($"{option.Name}: '{text}' is negative: give zero or more.");
+        }
+
         return LengthText.TryParse(text, unit, zeroAllowed, out var length, out var error)
             ? length.Millimetres
             : throw CliException.Invalid($"{option.Name}: {error}");

@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using Offcuts.Cli.Commands;
 using Offcuts.Host;
 using Offcuts.Host.InProcess;
 
@@ -29,6 +30,10 @@ internal sealed class EmbeddedServer : IAsyncDisposable
         {
             throw Explained(fault, databasePath);
         }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw Files.NoStore(databasePath, fault);
+        }
     }
 
     /// <summary>A handler whose requests it answers.</summary>
@@ -42,7 +47,7 @@ internal sealed class EmbeddedServer : IAsyncDisposable
     }
 
     // Primary result codes of SQLite: 11 CORRUPT, 26 NOTADB; 8 READONLY, 14 CANTOPEN, 13 FULL.
-    private static CliException Explained(SqliteException fault, string path) => fault.SqliteErrorCode switch
+    internal static CliException Explained(SqliteException fault, string path) => fault.SqliteErrorCode switch
     {
         11 or 26 => new("data-integrity", $"{path} is damaged or no Offcuts database ({fault.Message}). Nothing was changed: put a copy of the file back, or use another folder with --data."),
         _ => new("failed", $"{path} cannot be used ({fault.Message}). Check that the folder can be written and is not full."),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Net;
 using System.Net.Sockets;
 using System.Text.Json;
 using Offcuts.Cli.Connections;
@@ -49,13 +50,23 @@ internal static class FaultReport
         if (answer.Content is { } content && ReadProblem(content) is { } problem)
         {
             return new(problem.Type, problem.Code,
-                Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(fault.Pointer, fault.Detail, fault.Line))]), ExitCode.Of(problem.Code));
+                NameOf(answer) + Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(fault.Pointer, fault.Detail, fault.Line))]), ExitCode.Of(problem.Code));
+        }
+
+        var asked = answer.RequestMessage.RequestUri!;
+        if (answer.StatusCode == HttpStatusCode.NotFound)
+        {
+            return new("failed", $"{asked.GetLeftPart(UriPartial.Authority)} answers but does not know {asked.AbsolutePath}: it is no Offcuts server. Give the address of one with OFFCUTS_URL or --server, or unset them to use the store on this machine.");
         }
 
         return answer.InnerException is JsonException
             ? new("failed", "The server's answer cannot be read: it may be of another version. Compare 'offcuts --version' and 'offcuts status'.")
-            : new("failed", string.Create(CultureInfo.InvariantCulture, $"The server answered {(int)answer.StatusCode} without saying why. Is it an Offcuts server?"));
+            : new("failed", string.Create(CultureInfo.InvariantCulture, $"The server answered {(int)answer.StatusCode} to {asked} without saying why. Is it an Offcuts server? Check OFFCUTS_URL or --server."));
     }
+
+    // A fault of a document is found by its file, then by its line.
+    private static string NameOf(ApiException answer) =>
+        answer.RequestMessage.Content is DocumentContent { Name: not "-" } document ? $"{document.Name}: " : "";
 
     private static Problem? ReadProblem(string content)
     {

@@ -51,7 +51,15 @@ internal static class PlanAnswer
     private static async Task WriteSheetAsync(Run run, IOffcutsApi api, PlanRecord record, string path)
     {
         var page = await api.GetCutSheetAsync(record.Id, CancellationToken.None);
-        await File.WriteAllTextAsync(path, page, CancellationToken.None);
+        try
+        {
+            await Files.WriteAsync(path, page, CancellationToken.None);
+        }
+        catch (CliException fault)
+        {
+            throw new CliException(fault.Code, $"{fault.Message} The plan itself is stored: get its cut sheet with 'offcuts plans sheet {record.Id} -o FILE'.");
+        }
+
         run.Say($"Cut sheet: {Path.GetFullPath(path)}");
     }
 }

@@ -87,7 +87,7 @@ internal static class PlansCommand
         var text = await fetch(api, await PlanAsync(run, api));
         if (run.Get(Output) is { } path and not "-")
         {
-            await File.WriteAllTextAsync(path, text, run.Cancellation);
+            await Files.WriteAsync(path, text, run.Cancellation);
             run.Say($"Written to {Path.GetFullPath(path)}");
         }
         else

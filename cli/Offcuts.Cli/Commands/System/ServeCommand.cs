@@ -1,7 +1,10 @@
 using System.CommandLine;
+using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
+using Offcuts.Cli.Connections;
 using Offcuts.Host;
 
 namespace Offcuts.Cli.Commands;
@@ -29,13 +32,7 @@ internal static class ServeCommand
             throw CliException.Usage($"{run.Choice.Reason} names another server, but 'serve' serves a store of this machine: unset it, or give --data FOLDER.");
         }
 
-        await using var app = OffcutsHost.Build(new HostSettings
-        {
-            DatabasePath = database,
-            Urls = run.Get(Urls)!,
-            ServeReference = true,
-            AllowNonLoopback = Environment.GetEnvironmentVariable("OFFCUTS_ALLOW_NON_LOOPBACK") == "1",
-        });
+        await using var app = Build(database, run.Get(Urls)!);
         await app.StartAsync(run.Cancellation);
         foreach (var address in app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses)
         {
@@ -52,5 +49,27 @@ internal static class ServeCommand
         await app.StopAsync(CancellationToken.None);
         // Ending is what was asked for; the signal's own code is for work that was cut short.
         return ExitCode.Ok;
+    }
+
+    private static WebApplication Build(string database, string urls)
+    {
+        try
+        {
+            return OffcutsHost.Build(new HostSettings
+            {
+                DatabasePath = database,
+                Urls = urls,
+                ServeReference = true,
+                AllowNonLoopback = Environment.GetEnvironmentVariable("OFFCUTS_ALLOW_NON_LOOPBACK") == "1",
+            });
+        }
+        catch (SqliteException fault)
+        {
+            throw EmbeddedServer.Explained(fault, database);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw Files.NoStore(database, fault);
+        }
     }
 }
