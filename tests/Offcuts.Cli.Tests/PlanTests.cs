@@ -32,6 +32,14 @@ public sealed class PlanTests : IDisposable
         Assert.StartsWith("<!doctype html>", await File.ReadAllTextAsync(Path.Combine(offcuts.Folder, "shelf.html")), StringComparison.OrdinalIgnoreCase);
     }
 
+    [Theory]
+    [InlineData(null, "-")]
+    [InlineData("1", "-")]
+    [InlineData("0", "0 %")]
+    [InlineData("0.125", "12.5 %")]
+    public void A_gap_of_which_nothing_is_known_is_no_number(string? gap, string shown) =>
+        Assert.Equal(shown, PlansCommand.Gap(gap is null ? null : decimal.Parse(gap, System.Globalization.CultureInfo.InvariantCulture)));
+
     [Fact]
     public async Task The_newest_plan_is_the_last_and_an_id_may_be_typed_in_capitals()
     {

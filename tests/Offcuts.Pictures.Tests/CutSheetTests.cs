@@ -39,6 +39,15 @@ public class CutSheetTests
     }
 
     [Fact]
+    public void An_incomplete_plan_that_cannot_cost_less_is_proved_for_the_rest()
+    {
+        var sample = Sample.Document();
+        var text = Page(sample with { Plan = sample.Plan with { WoodBound = sample.Plan.WoodCost } }).Value;
+        Assert.Contains("Proved for the parts that can be had: no plan for them spends less on wood.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("0.00 USD (0 %", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_piece_has_a_row_with_its_sizes_and_a_box_to_tick() => RandomLayout.Documents.Sample(
         document =>
         {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Xml.Linq;
 using CsCheck;
 using Offcuts.Domain;
+using Offcuts.Pictures.Drawing;
 using Xunit;
 
 namespace Offcuts.Pictures.Tests;
@@ -78,6 +79,21 @@ public class DiagramTests
         Assert.Contains("96\"", text, StringComparison.Ordinal);
         Assert.Contains("First: rip, along the grain", text, StringComparison.Ordinal);
         Assert.Contains("grain", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_key_breaks_long_names_into_lines_instead_of_cutting_them_off()
+    {
+        const string Name = "Long lower drawer runner of the left hand pedestal beside the knee hole, fitted last";
+        var plan = Sample.Document(legName: Name);
+        var board = plan.Plan.Boards[0];
+        var lines = Lettering.Wrap($"A:  cut 2 x 3 in, finished 1 x 2 x 3 in:  {Name}", 9.5m, 300);
+        Assert.True(lines.Count > 1);
+        Assert.EndsWith(Name, string.Join(' ', lines), StringComparison.Ordinal);
+        Assert.All(lines, line => Assert.True(Lettering.Width(line, 9.5m) <= 300));
+        var key = XDocument.Parse(Diagram.Svg(plan, board.Number)).Descendants().Where(element => element.Name.LocalName == "text")
+            .Select(element => element.Value).Where(text => text.Contains(":  cut", StringComparison.Ordinal));
+        Assert.All(key, text => Assert.DoesNotContain('…', text));
     }
 
     [Fact]

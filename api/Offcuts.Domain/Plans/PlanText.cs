@@ -10,9 +10,12 @@ public static class PlanText
         return $"{subject} cannot be made: {Why(missing, unit)}.";
     }
 
-    /// <summary>Why a part or panel is missing, with an offer that comes closest by the name and supplier that people know.</summary>
-    public static string Of(MissingPart missing, PlanningProblem problem) =>
-        Of(missing with { Closest = missing.Closest is { } id ? NameOf(id, problem) : null }, problem.Shop.Unit);
+    /// <summary>Why a part or panel is missing and what to do about it, with an offer that comes closest by the name and supplier that people know.</summary>
+    public static string Of(MissingPart missing, PlanningProblem problem)
+    {
+        var why = Of(missing with { Closest = missing.Closest is { } id ? NameOf(id, problem) : null }, problem.Shop.Unit);
+        return $"{why[..^1]}{MissingText.Remedy(missing, problem)}.";
+    }
 
     private static string NameOf(string id, PlanningProblem problem) => problem.Offers.FirstOrDefault(offer => offer.Id == id) is { } offer
         && problem.Stock.All(board => board.Id != id)

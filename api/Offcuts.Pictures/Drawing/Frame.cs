@@ -87,19 +87,19 @@ internal sealed class Frame
         elements.Add(Shapes.Line(x2 - across, y2 - along, x2 + across, y2 + along, "dimension"));
     }
 
-    // Two columns where both fit or there is much to say, as many lines as needed.
+    // Two columns where every entry fits into one, else one; names are broken into lines rather than cut off.
     private decimal AddKey(decimal top, IReadOnlyList<KeyedPiece> inKey)
     {
+        const decimal HalfPage = (BoardView.PageWidth / 2) - 8;
         var defects = board.Defects.Select(defect => $"defect: {DefectText.Format(defect, document.Unit)}");
         var entries = inKey.Select(Entry).Concat(defects).ToList();
-        var columns = entries.Count > 6 || entries.All(entry => Lettering.Width(entry, KeyFont) < (BoardView.PageWidth / 2) - 8) ? 2 : 1;
-        var lines = (entries.Count + columns - 1) / columns;
-        foreach (var (index, entry) in entries.Index())
+        var columns = entries.All(entry => Lettering.Width(entry, KeyFont) < HalfPage) ? 2 : 1;
+        var texts = columns == 2 ? entries : [.. entries.SelectMany(entry => Lettering.Wrap(entry, KeyFont, BoardView.PageWidth - 8))];
+        var lines = (texts.Count + columns - 1) / columns;
+        foreach (var (index, text) in texts.Index())
         {
             var (column, line) = Math.DivRem(index, Math.Max(1, lines));
-            elements.Add(Shapes.Text(
-                2 + (column * BoardView.PageWidth / 2), top + (line * KeyLine), KeyFont, "start",
-                Lettering.Shorten(entry, KeyFont, (BoardView.PageWidth / columns) - 8)));
+            elements.Add(Shapes.Text(2 + (column * BoardView.PageWidth / 2), top + (line * KeyLine), KeyFont, "start", text));
         }
 
         return top - 8 + (lines * KeyLine);

@@ -39,6 +39,26 @@ internal static class Lettering
         return $"{kept.ToString().TrimEnd()}…";
     }
 
+    /// <summary>The text in as many lines as it takes, broken between words; a word wider than the room is cut off.</summary>
+    public static IReadOnlyList<string> Wrap(string text, decimal fontSize, decimal room)
+    {
+        var lines = new List<string>();
+        var line = "";
+        foreach (var word in text.Split(' '))
+        {
+            if (line.Length > 0 && Width($"{line} {word}", fontSize) > room)
+            {
+                lines.Add(line);
+                line = "";
+            }
+
+            line = line.Length == 0 ? Shorten(word, fontSize, room) : $"{line} {word}";
+        }
+
+        lines.Add(line);
+        return lines;
+    }
+
     private static int Thousandths(Rune rune) => rune.Value switch
     {
         >= 0x1100 => 1050,

@@ -42,7 +42,9 @@ internal static class SummarySection
         PlanStatus.Proved => "Proved: no plan for these parts under the same cutting rules spends less on wood.",
         PlanStatus.Feasible => $"Complete. Another plan may spend less on wood, but by no more than {Gap(document)}.",
         PlanStatus.Incomplete => $"Incomplete: {Words.Count(document.Plan.Missing.Sum(missing => missing.Quantity), "piece is", "pieces are")} missing, see below. "
-            + $"For the others, the wood may be had for less by no more than {Gap(document)}.",
+            + (document.Plan.WoodCost == document.Plan.WoodBound
+                ? "Proved for the parts that can be had: no plan for them spends less on wood."
+                : $"For the others, the wood may be had for less by no more than {Gap(document)}."),
     };
 
     private static string Gap(PlanDocument document) => FormattableString.Invariant(

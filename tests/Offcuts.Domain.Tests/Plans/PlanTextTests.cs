@@ -24,6 +24,33 @@ public class PlanTextTests
             "Rail cannot be made: no board and no offer is long enough; it takes 977.9 mm in length, and the closest, K7M, has 914.4 mm.",
             PlanText.Of(new MissingPart("Rail", 1, MissingReason.TooShort, "K7M", Long, Short), DisplayUnit.Millimetre));
 
+    // Blank: finished 2 x 28 1/2 in and the shop's 1/4 in of width and 1/2 in of length; 1 3/4 in takes 8/4 with 3/16 in of milling.
+    [Theory]
+    [InlineData(MissingReason.TooFew, "Leg", 3, "3 of Leg cannot be made: there is suitable wood, but too little of it: it takes about 3 more blanks of 2 1/4 x 29 in from 8/4 black cherry.")]
+    [InlineData(MissingReason.TooFew, "Back", 1, "Back cannot be made: there is suitable wood, but too little of it: it takes about 1 more blank of 20 x 30 in from 1/2\" birch plywood.")]
+    [InlineData(MissingReason.TooFew, "Top", 1, "Top cannot be made: there is suitable wood, but too little of it: it takes strips for about 1 more panel, 40 1/2\" long and together 15 1/4\" wide when jointed, from 4/4 black cherry.")]
+    [InlineData(MissingReason.TooWideForMachines, "Leg", 1, "Leg cannot be made: its blank is wider than the jointer or planer takes; if it may be glued up from strips, make it a panel in the design.")]
+    [InlineData(MissingReason.TooNarrow, "Back", 1, "Back cannot be made: no board and no offer is wide enough.")]
+    public void Says_what_can_be_done_about_it(MissingReason reason, string name, int count, string expected)
+    {
+        var problem = new PlanningProblem
+        {
+            Shop = new Shop(),
+            Stock = [new Board { Id = "P2R", Kind = BoardKind.Sheet, Species = "birch-plywood", Size = Size("1/2 x 10 x 10"), LoggedAt = default }],
+            Design = new Design
+            {
+                Name = "Table",
+                Parts =
+                [
+                    new Part { Name = "Leg", Finished = Size("1 3/4 x 2 x 28 1/2"), Species = ["black-cherry"] },
+                    new Part { Name = "Back", Finished = Size("1/2 x 20 x 30"), Species = ["birch-plywood"] },
+                ],
+                Panels = [new Panel { Name = "Top", Finished = Size("3/4 x 15 x 40"), Species = ["black-cherry"] }],
+            },
+        };
+        Assert.Equal(expected, PlanText.Of(new MissingPart(name, count, reason), problem));
+    }
+
     [Fact]
     public void Says_every_reason_without_sizes_too() =>
         Assert.All(Enum.GetValues<MissingReason>(), reason =>
@@ -73,4 +100,6 @@ public class PlanTextTests
             "The blank of Rail is shorter than what the shop takes as safe at the planer: "
             + "mill it in one piece with another part or by hand, and go by the machine's manual.",
             PlanText.Of(new PlanWarning(WarningKind.ShortForPlaner, "Rail"), DisplayUnit.Inch));
+
+    private static Dimensions Size(string text) => SizeText.Parse(text, DisplayUnit.Inch);
 }

@@ -54,12 +54,16 @@ internal static class PlansCommand
             table.Add(
                 plan.Id, plan.Design.Reference ?? plan.Design.Name, plan.State, plan.RequestedAt.ToString("yyyy-MM-dd HH:mm'Z'", CultureInfo.InvariantCulture),
                 plan.Status, plan.TotalCost is { } cost ? Price.Of(cost, plan.Currency!) : "",
-                plan.Gap is { } gap ? string.Create(CultureInfo.InvariantCulture, $"{gap * 100:0.#} %") : "");
+                Gap(plan.Gap));
         }
 
         table.Write(run.Terminal);
         return ExitCode.Ok;
     }
+
+    /// <summary>A plan's gap for a list; <c>-</c> where there is no plan, or where nothing is known of what it has to cost.</summary>
+    internal static string Gap(decimal? known) =>
+        known is { } gap and < 1 ? string.Create(CultureInfo.InvariantCulture, $"{gap * 100:0.#} %") : "-";
 
     private static async Task<int> ShowAsync(Run run)
     {
