@@ -3,8 +3,13 @@ namespace Offcuts.Cli.Help;
 /// <summary>Help that belongs to no single command.</summary>
 internal static class Topics
 {
-    /// <summary>Topics by name.</summary>
-    public static readonly IReadOnlyDictionary<string, string> All = new SortedDictionary<string, string>(StringComparer.Ordinal)
+    // Each is an example with every key that this program itself reads, so that it cannot rot.
+    private static readonly string[] Files = ["board-list-files", "design-files", "price-list-files"];
+
+    /// <summary>The names of all topics.</summary>
+    public static IEnumerable<string> Names => Texts.Keys.Concat(Files);
+
+    private static IReadOnlyDictionary<string, string> Texts { get; } = new SortedDictionary<string, string>(StringComparer.Ordinal)
     {
         ["exit-codes"] = """
             Exit codes
@@ -59,4 +64,16 @@ internal static class Topics
             shown is marked with ~.
             """,
     };
+
+    /// <summary>What a topic says; null if there is none of this name.</summary>
+    public static string? Find(string name)
+    {
+        if (!Files.Contains(name))
+        {
+            return Texts.GetValueOrDefault(name);
+        }
+
+        using var reader = new StreamReader(typeof(Topics).Assembly.GetManifestResourceStream($"help/{name}")!);
+        return reader.ReadToEnd().TrimEnd();
+    }
 }
