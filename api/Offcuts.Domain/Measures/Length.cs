@@ -44,6 +44,9 @@ public readonly record struct Length : IComparable<Length>
     /// <summary>Whether the length is a whole number of 64ths of an inch.</summary>
     public bool IsWholeSixtyFourths => Ticks % TicksPerSixtyFourth == 0;
 
+    /// <summary>Whether the length is a whole number of tenths of a millimetre.</summary>
+    public bool IsWholeTenths => Ticks % (TicksPerMillimetre / 10) == 0;
+
     /// <summary>A length of so many ticks of 3.125 micrometres.</summary>
     public static Length FromTicks(long ticks) => new(ticks);
 

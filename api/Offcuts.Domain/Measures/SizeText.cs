@@ -86,17 +86,27 @@ public static partial class SizeText
         return read;
     }
 
-    /// <summary>Prints a size, thickness first: <c>3/4 x 5 1/2 x 36 in</c> or <c>19 x 140 x 915 mm</c>; rounded numbers are marked with <c>~</c>.</summary>
-    public static string Format(Dimensions size, DisplayUnit unit) =>
-        $"{LengthText.Number(size.Thickness, unit)} x {FormatFace(size.Width, size.Length, unit)}";
+    /// <summary>
+    /// Prints a size, thickness first: <c>3/4 x 5 1/2 x 36 in</c> or <c>19 x 140 x 915 mm</c>. In a shop that works in inches a size that is
+    /// exact only in tenths of a millimetre is printed in millimetres; else rounded numbers are marked with <c>~</c>.
+    /// </summary>
+    public static string Format(Dimensions size, DisplayUnit unit) => Format([size.Thickness, size.Width, size.Length], unit);
 
-    /// <summary>Prints width x length: <c>5 1/2 x 36 in</c>.</summary>
-    public static string FormatFace(Length width, Length length, DisplayUnit unit) =>
-        $"{LengthText.Number(width, unit)} x {LengthText.Number(length, unit)} {(unit == DisplayUnit.Inch ? "in" : "mm")}";
+    /// <summary>Prints width x length by the same rule: <c>5 1/2 x 36 in</c>.</summary>
+    public static string FormatFace(Length width, Length length, DisplayUnit unit) => Format([width, length], unit);
 
     /// <summary>Prints a size without loss; what it prints can be read again.</summary>
     public static string FormatExact(Dimensions size) => string.Join(
         " x ", LengthText.FormatExact(size.Thickness), LengthText.FormatExact(size.Width), LengthText.FormatExact(size.Length));
+
+    private static string Format(Length[] sides, DisplayUnit unit)
+    {
+        var shown = unit == DisplayUnit.Inch && !sides.All(side => side.IsWholeSixtyFourths) && sides.All(side => side.IsWholeTenths)
+            ? DisplayUnit.Millimetre
+            : unit;
+        var numbers = sides.Select(side => LengthText.Number(side, shown));
+        return $"{string.Join(" x ", numbers)} {(shown == DisplayUnit.Inch ? "in" : "mm")}";
+    }
 
     private static bool TryLengths(
         string plain, string? text, int count, string howToWrite, DisplayUnit bareUnit,

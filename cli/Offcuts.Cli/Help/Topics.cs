@@ -60,8 +60,8 @@ internal static class Topics
 
             Of a softwood, two whole numbers without spaces between them are a nominal size: 2x4 x 8ft and 2x4x8ft are dressed
             wood, 1 1/2 x 3 1/2 in. What was measured is written with spaces, 2 x 4 x 8ft; of any other wood every size is as
-            measured. Solid wood is at most 12 in thick and 48 in wide, a sheet at most 4 in thick. A number that had to be rounded to be
-            shown is marked with ~.
+            measured. Solid wood is at most 12 in thick and 48 in wide, a sheet at most 4 in thick. A size that is
+            exact only in millimetres is shown in them; a number that had to be rounded to be shown is marked with ~.
             """,
     };
 

@@ -109,6 +109,14 @@ public class SizeTextTests
         Assert.Equal("5 1/2 x 36 in", SizeText.FormatFace(size.Width, size.Length, DisplayUnit.Inch));
     }
 
+    [Theory]
+    [InlineData("25 x 150 x 1800 mm", "25 x 150 x 1800 mm")]
+    [InlineData("3/4 x 5 1/2 x 36", "3/4 x 5 1/2 x 36 in")]
+    [InlineData("25.4mm x 152.4mm x 914.4mm", "1 x 6 x 36 in")]
+    [InlineData("3/4in x 150mm x 36in", "3/4 x ~5 29/32 x 36 in")]
+    public void Shows_a_size_in_the_unit_in_which_it_is_exact(string written, string shown) =>
+        Assert.Equal(shown, SizeText.Format(SizeText.Parse(written, DisplayUnit.Inch), DisplayUnit.Inch));
+
     [Fact]
     public void Reads_width_and_length_alone()
     {
