@@ -77,15 +77,16 @@ public sealed class PlanTests : IDisposable
         }
 
         await offcuts.RunAsync("demo", "--keep", "shop");
-        using var plan = offcuts.Start(["plan", "blanket-box", "--data", "shop", "--budget", "60s", "--seed", "9"]);
-        await Task.Delay(700);
+        LongSearch.Write(offcuts.Folder);
+        using var plan = offcuts.Start(["plan", LongSearch.File, "--data", "shop", "--budget", "60s"]);
+        await Task.Delay(3000);
         using var kill = System.Diagnostics.Process.Start("kill", ["-INT", plan.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
         var stopped = await Program.FinishAsync(plan);
         var next = await offcuts.RunAsync("boards", "list", "--data", "shop");
 
         // Whether a first plan was there in time is up to the machine; either it is shown or the fault says that there is none.
         Assert.True(stopped.Code == 130, stopped.Err);
-        Assert.True(stopped.Out.Contains("Blanket box", StringComparison.Ordinal) || stopped.Err.StartsWith("error: Stopped", StringComparison.Ordinal), stopped.Err);
+        Assert.True(stopped.Out.Contains(LongSearch.Name, StringComparison.Ordinal) || stopped.Err.StartsWith("error: Stopped", StringComparison.Ordinal), stopped.Err);
         Assert.DoesNotContain("   at ", stopped.Err, StringComparison.Ordinal);
         Assert.Equal(0, next.Code);
     }

@@ -22,7 +22,8 @@ public sealed partial class SignalTests : IDisposable
         }
 
         await offcuts.RunAsync("demo", "--keep", "shop");
-        using var plan = offcuts.Start(["plan", "blanket-box", "--data", "shop", "--budget", "60s", "--seed", "9"]);
+        LongSearch.Write(offcuts.Folder);
+        using var plan = offcuts.Start(["plan", LongSearch.File, "--data", "shop", "--budget", "60s"]);
         var (server, address) = await offcuts.ServeAsync("--data", "shop");
         using var killed = server;
         using var client = new HttpClient { BaseAddress = new Uri(address) };
@@ -46,7 +47,9 @@ public sealed partial class SignalTests : IDisposable
         var (server, address) = await offcuts.ServeAsync("--data", "shop");
         using var killed = server;
         using var client = new HttpClient { BaseAddress = new Uri(address) };
-        using var asked = await client.PostAsJsonAsync("/v1/plans", new { design = "blanket-box", budgetMs = 60000, seed = 9 });
+        LongSearch.Write(offcuts.Folder);
+        Assert.Equal(0, (await offcuts.RunAsync("designs", "add", LongSearch.File, "--data", "shop")).Code);
+        using var asked = await client.PostAsJsonAsync("/v1/plans", new { design = LongSearch.Slug, budgetMs = 60000 });
         await UntilAsync(async () => (await NewestAsync(client)).GetProperty("state").GetString() == "planning");
 
         server.Kill();
@@ -55,7 +58,7 @@ public sealed partial class SignalTests : IDisposable
 
         using var plans = JsonDocument.Parse(next.Out);
         var run = plans.RootElement.GetProperty("items").EnumerateArray().First();
-        Assert.Equal("blanket-box", run.GetProperty("design").GetProperty("reference").GetString());
+        Assert.Equal(LongSearch.Slug, run.GetProperty("design").GetProperty("reference").GetString());
         Assert.Equal("interrupted", run.GetProperty("state").GetString());
     }
 

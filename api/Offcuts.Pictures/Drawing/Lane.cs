@@ -3,6 +3,8 @@ namespace Offcuts.Pictures.Drawing;
 /// <summary>Keeps marks beside a board apart: each as near as can be to where it points.</summary>
 internal static class Lane
 {
+    private const int Digits = 6;
+
     /// <summary>How many marks of one size find room in one row.</summary>
     public static int PerRow(decimal size, decimal from, decimal to) => (int)Math.Floor((to - from) / size) + 1;
 
@@ -24,7 +26,8 @@ internal static class Lane
             var shifts = Rising([.. inRow.Select((index, place) => wanted[index] - (place * size))]);
             foreach (var ((index, shift), place) in inRow.Zip(shifts).Select((pair, place) => (pair, place)))
             {
-                places[index] = (Math.Clamp(shift, from, to - ((inRow.Count - 1) * size)) + (place * size), row);
+                // Rounded, so that sums are exact: a mean of many digits would put two marks a hair too near.
+                places[index] = (Math.Clamp(Math.Round(shift, Digits), from, to - ((inRow.Count - 1) * size)) + (place * size), row);
             }
         }
 
