@@ -23,10 +23,10 @@ internal sealed partial class ProfilePricer
     /// <summary>The best value of any pattern of the board (an upper bound where needs couple its sections).</summary>
     public double BestValue(BoardType board) => Best(view.FirstOf(board)).Value;
 
-    private (double Value, int At, int Family, int Count) Best(long first)
+    private (double Value, int At, int Family) Best(long first)
     {
         var capacity = view.FirstCapacity(first);
-        var best = (Value: 0.0, At: 0, Family: -1, Count: 0);
+        var best = (Value: 0.0, At: 0, Family: -1);
         foreach (var (at, sections) in boardSteps)
         {
             if (at > capacity)
@@ -34,22 +34,22 @@ internal sealed partial class ProfilePricer
                 break;
             }
 
-            var (restValue, family, count) = BoardRest(first + view.Kerf - (at * view.FirstCell));
+            var (restValue, family) = BoardRest(first + view.Kerf - (at * view.FirstCell));
             if (sections + restValue > best.Value)
             {
-                best = (sections + restValue, at, family, count);
+                best = (sections + restValue, at, family);
             }
         }
 
         return best;
     }
 
-    private (double Value, int Family, int Count) BoardRest(long rest)
+    private (double Value, int Family) BoardRest(long rest)
     {
-        var (best, family, rows) = (0.0, -1, 0);
+        var (best, family) = (0.0, -1);
         if (rest <= view.Kerf)
         {
-            return (best, family, rows);
+            return (best, family);
         }
 
         if (prices.WorthWeight > 0)
@@ -68,12 +68,12 @@ internal sealed partial class ProfilePricer
                 var filled = fills[f].Value(rest, times, out var count) - (count * times * cutWeight);
                 if (count > 0 && filled > best)
                 {
-                    (best, family, rows) = (filled, f, count);
+                    (best, family) = (filled, f);
                 }
             }
         }
 
-        return (best, family, rows);
+        return (best, family);
     }
 
     /// <summary>How many strips of a family lie end to end in a rip of the open length.</summary>

@@ -166,7 +166,7 @@ internal sealed partial class ProfilePricer
     /// <summary>The best content of a section: value, how far across the bands reach in cells, and what fills the rest.</summary>
     private Content BestContent(int section, long first, long second, int leaderCells, double leaderValue, bool stripsRequired)
     {
-        var best = new Content(double.NegativeInfinity, 0, -1, 0);
+        var best = new Content(double.NegativeInfinity, 0, -1);
         var capacity = view.SecondCapacity(second) - leaderCells;
         var steps = across[Array.BinarySearch(sectionCells, section)];
         foreach (var (at, bandValue) in steps)
@@ -178,7 +178,7 @@ internal sealed partial class ProfilePricer
 
             // What is left across, with one kerf: the sum of extents plus kerfs is whole cells.
             var rest = second + view.Kerf - ((long)(leaderCells + at) * view.SecondCell);
-            var (restValue, family, count) = Rest(first, rest, section);
+            var (restValue, family) = Rest(first, rest, section);
             if (stripsRequired && family < 0)
             {
                 continue;
@@ -186,19 +186,19 @@ internal sealed partial class ProfilePricer
 
             if (leaderValue + bandValue + restValue > best.Value)
             {
-                best = new Content(leaderValue + bandValue + restValue, at, family, count);
+                best = new Content(leaderValue + bandValue + restValue, at, family);
             }
         }
 
         return best;
     }
 
-    private (double Value, int Family, int Count) Rest(long first, long rest, int section)
+    private (double Value, int Family) Rest(long first, long rest, int section)
     {
-        var (best, family, strips) = (0.0, -1, 0);
+        var (best, family) = (0.0, -1);
         if (rest <= view.Kerf)
         {
-            return (best, family, strips);
+            return (best, family);
         }
 
         if (prices.WorthWeight > 0)
@@ -216,13 +216,13 @@ internal sealed partial class ProfilePricer
                 var filled = fills[f].Value(rest, 1, out var count) - (count * cutWeight);
                 if (count > 0 && filled > best)
                 {
-                    (best, family, strips) = (filled, f, count);
+                    (best, family) = (filled, f);
                 }
             }
         }
 
-        return (best, family, strips);
+        return (best, family);
     }
 
-    private readonly record struct Content(double Value, int At, int Family, int Strips);
+    private readonly record struct Content(double Value, int At, int Family);
 }

@@ -23,8 +23,6 @@ internal sealed class StripFill
             .OrderByDescending(entry => entry.Item2)];
     }
 
-    public StripFamily Family => family;
-
     public bool IsWorthless => rows.Count == 0;
 
     /// <summary>Most strips that could be wanted.</summary>

@@ -77,7 +77,7 @@ internal sealed class ComponentSearch
             master.Add(pattern);
         }
 
-        var need = Need();
+        var need = new Remainder(Model).Need;
         ColumnGeneration.Run(Model, master, pricer, CostWeights.Blend, need, clock, 200, _ => true, Keep);
         if (Best is { IsComplete: true, Money: 0 })
         {
@@ -215,8 +215,6 @@ internal sealed class ComponentSearch
     }
 
     private Dive Dive() => new(Model, pricer, [.. pool.Values], clock, Keep);
-
-    private long[] Need() => [.. Model.Rows.Select(row => row.Needed)];
 
     private List<Pattern> Pool() => [.. pool.Values];
 
