@@ -27,6 +27,11 @@ public sealed record Board
     /// <summary>Known defects, as rectangles on the face. Nothing is cut from them.</summary>
     public IReadOnlyList<Defect> Defects { get; init; } = [];
 
+    /// <summary>
+    /// What it belongs to by colour and figure, in the maker's words: boards of one batch came from the same tree or the same lot.
+    /// </summary>
+    public string? Batch { get; init; }
+
     /// <summary>Where it lies.</summary>
     public string? Place { get; init; }
 

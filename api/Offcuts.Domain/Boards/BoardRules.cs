@@ -15,6 +15,7 @@ public static class BoardRules
         }
 
         faults.Quantity("#/quantity", board.Quantity);
+        faults.Text("#/batch", board.Batch, Limits.MaxName);
         faults.Text("#/place", board.Place, Limits.MaxLine);
         faults.Text("#/source", board.Source, Limits.MaxLine);
         faults.Text("#/note", board.Note, Limits.MaxNote);

@@ -24,6 +24,9 @@ public sealed record NewBoard
     /// <summary>Known defects, as rectangles on the face.</summary>
     public IReadOnlyList<Defect> Defects { get; init; } = [];
 
+    /// <summary>What it belongs to by colour and figure: the same tree or the same lot.</summary>
+    public string? Batch { get; init; }
+
     /// <summary>Where it lies.</summary>
     public string? Place { get; init; }
 
@@ -47,6 +50,7 @@ public sealed record NewBoard
         Surface = Surface,
         Appearance = Appearance,
         Defects = Defects,
+        Batch = Batch,
         Place = Place,
         Source = Source,
         LoggedAt = LoggedAt ?? now,
