@@ -48,6 +48,15 @@ public enum AuditRule
     /// <summary>Rule 6: no blank, strip or kept leftover lies over a defect.</summary>
     Defects,
 
+    /// <summary>Rule 6: no blank, strip or kept leftover lies in an end or edge that is trimmed off.</summary>
+    EndTrim,
+
+    /// <summary>Rule 7: a leftover's end is sound where it was sawn, else as the board's own end was.</summary>
+    LeftoverEnds,
+
+    /// <summary>Rule 1: what a blank or strip is said to lose to warp is what flattening and straightening it takes.</summary>
+    Loss,
+
     /// <summary>Rule 3: a strip is as long as the panel and its allowance, within the strip limits, and counted for its sawn width less the allowance.</summary>
     StripSize,
 

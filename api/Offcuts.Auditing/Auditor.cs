@@ -48,6 +48,7 @@ public static class Auditor
         }
 
         Defects.Check(scope, cut);
+        EndTrims.Check(scope, cut);
         Leftovers.Check(scope, cut);
         foreach (var piece in cut.Board.Pieces)
         {
@@ -58,6 +59,11 @@ public static class Auditor
             else if (piece is StripPiece strip)
             {
                 Strips.Check(scope, cut, strip);
+            }
+            else
+            {
+                scope.Findings.Require(
+                    piece.Loss is null, AuditRule.Loss, $"Board {cut.Board.Number}: {piece} is not milled, so it loses nothing to warp.");
             }
         }
     }

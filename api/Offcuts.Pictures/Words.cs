@@ -10,6 +10,7 @@ internal static class Words
     {
         (BoardKind.Sheet, _) => document.Species(species),
         (_, Surface.Rough) => $"{document.Species(species)}, rough",
+        (_, Surface.SkipPlaned) => $"{document.Species(species)}, skip-planed",
         (_, Surface.Surfaced) => $"{document.Species(species)}, surfaced",
     };
 

@@ -73,7 +73,7 @@ internal static class SoundPlan
                 [
                     new PartPiece(At(0, 0, 300, 50), "rail", 1, false),
                     new PartPiece(At(0, 53, 300, 50), "rail", 2, false),
-                    new LeftoverPiece(At(303, 0, 240, 103)),
+                    new LeftoverPiece(At(303, 0, 240, 103)) { Ends = Ends.BothSound },
                     new WastePiece(At(546, 0, 54, 103)),
                 ],
             },

@@ -22,7 +22,7 @@ internal static class Leftovers
             else if (piece is WastePiece && Worth.IsKept(size, keep))
             {
                 scope.Findings.Require(
-                    !HoldsClear(piece.At, keep, [.. cut.DefectAreas.Where(piece.At.Overlaps)]),
+                    !HoldsClear(piece.At, keep, [.. cut.DefectAreas.Concat(EndTrims.Areas(scope, cut)).Where(piece.At.Overlaps)]),
                     AuditRule.Leftovers, $"Board {cut.Board.Number}: the waste at {piece.At} holds a leftover worth keeping.");
             }
         }

@@ -64,10 +64,14 @@ internal static class MissingReasons
         var allowances = Milling.Allowances(shop, source.Kind, source.Surface);
         var along = part.Finished.Length + allowances.Length;
         var across = part.Finished.Width + allowances.Width;
-        var upright = source.Refuses(shop, species, part.Appearance, part.Finished.Thickness, along, across, across);
-        return part.Grain == Grain.Free && upright is MissingReason.TooShort or MissingReason.TooNarrow
-            ? source.Refuses(shop, species, part.Appearance, part.Finished.Thickness, across, along, across)
-            : upright;
+        var upright = source.Refuses(shop, species, part.Appearance, part.Finished.Thickness, along, across, turned: false);
+        if (part.Grain != Grain.Free)
+        {
+            return upright;
+        }
+
+        var turned = source.Refuses(shop, species, part.Appearance, part.Finished.Thickness, across, along, turned: true);
+        return turned > upright ? turned : upright;
     }
 
     private static MissingReason OfPanel(Shop shop, Panel panel, IReadOnlyList<string> species, Source source)
@@ -82,6 +86,6 @@ internal static class MissingReasons
         return GlueUpLists.SubPanels(shop, panel) is null
             ? MissingReason.TooWideForMachines
             : source.Refuses(
-                shop, species, panel.Appearance, panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, narrowest);
+                shop, species, panel.Appearance, panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, turned: false);
     }
 }

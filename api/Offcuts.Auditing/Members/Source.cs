@@ -1,16 +1,17 @@
+using Offcuts.Auditing.Boards;
 using Offcuts.Domain;
 
 namespace Offcuts.Auditing.Members;
 
 /// <summary>A free board in stock or one size of an offer, as something that might give a part.</summary>
 internal sealed record Source(
-    BoardKind Kind, string Species, Surface Surface, Appearance Appearance, Dimensions Size, bool IsClear, bool IsUnlimited)
+    BoardKind Kind, string Species, Surface Surface, Appearance Appearance, Dimensions Size, Warp Warp, Ends Ends, bool IsClear, bool IsUnlimited)
 {
     public static IEnumerable<Source> Of(PlanningProblem problem) =>
         problem.Stock.Where(board => board.Status == BoardStatus.Free)
-            .Select(board => new Source(board.Kind, board.Species, board.Surface, board.Appearance, board.Size, board.Defects.Count == 0, false))
+            .Select(board => new Source(board.Kind, board.Species, board.Surface, board.Appearance, board.Size, board.Warp, board.Ends, board.Defects.Count == 0, false))
             .Concat(problem.Offers.Where(offer => offer.Available != 0).SelectMany(offer => OfferSize.Of(offer).Select(size =>
-                new Source(offer.Kind, offer.Species, offer.Surface, offer.Appearance, size.Size, true, offer.Available is null))));
+                new Source(offer.Kind, offer.Species, offer.Surface, offer.Appearance, size.Size, default, default, true, offer.Available is null))));
 
     /// <summary>Why this cannot give one such blank; too few if it can.</summary>
     /// <param name="shop">The shop.</param>
@@ -18,15 +19,31 @@ internal sealed record Source(
     /// <param name="appearance">The least appearance accepted.</param>
     /// <param name="thickness">Finished thickness.</param>
     /// <param name="length">What the blank takes along the board.</param>
-    /// <param name="width">What it takes across the board.</param>
-    /// <param name="blankWidth">Its own width, for the machines.</param>
+    /// <param name="width">What it takes across the board, if this were straight.</param>
+    /// <param name="turned">Whether its own width lies along the board.</param>
     public MissingReason Refuses(
-        Shop shop, IReadOnlyList<string> species, Appearance appearance, Length thickness, Length length, Length width, Length blankWidth) =>
-        !species.Contains(Species) ? MissingReason.NoSuchSpecies
-        : Appearance > appearance ? MissingReason.NotGoodEnough
-        : !Milling.SuitsThickness(shop, Kind, Surface, Size.Thickness, thickness) ? MissingReason.WrongThickness
-        : Milling.WidestBlank(shop, Kind, Surface, Size.Thickness, thickness) is { } widest && blankWidth > widest ? MissingReason.TooWideForMachines
-        : length > Size.Length ? MissingReason.TooShort
-        : width > Size.Width ? MissingReason.TooNarrow
-        : MissingReason.TooFew;
+        Shop shop, IReadOnlyList<string> species, Appearance appearance, Length thickness, Length length, Length width, bool turned)
+    {
+        var (left, right, edge) = EndTrims.Of(shop, Kind, Surface, Ends);
+        return !species.Contains(Species) ? MissingReason.NoSuchSpecies
+            : Appearance > appearance ? MissingReason.NotGoodEnough
+            : !Milling.SuitsThickness(shop, Kind, Surface, Size.Thickness, thickness, Length.Zero) ? MissingReason.WrongThickness
+            : !Pass(Length.Zero, turned ? length : width) ? MissingReason.TooWideForMachines
+            : length > Size.Length - left - right ? MissingReason.TooShort
+            : width > Size.Width - (edge * 2) ? MissingReason.TooNarrow
+            : IsTooWarped() ? MissingReason.TooWarped
+            : MissingReason.TooFew;
+
+        bool Pass(Length warp, Length own) =>
+            Milling.WidestBlank(shop, Kind, Surface, Size.Thickness, thickness, warp) is not { } widest || own <= widest;
+
+        bool IsTooWarped()
+        {
+            var warping = new Warping(Kind, Warp, Size);
+            var wide = width + warping.Edge(length);
+            var warp = warping.Face(length, wide);
+            return wide > Size.Width - (edge * 2) || !Milling.SuitsThickness(shop, Kind, Surface, Size.Thickness, thickness, warp)
+                || !Pass(warp, turned ? length : wide);
+        }
+    }
 }

@@ -4,7 +4,7 @@ namespace Offcuts.Auditing.Members;
 
 /// <summary>
 /// Rule 3, the single strip: of solid wood, as long as the panel and the length allowance, its net width within the limits and exactly the
-/// sawn width less the width allowance; machines take the sawn width.
+/// sawn width less the width allowance and its crook; machines take the sawn width.
 /// </summary>
 internal static class Strips
 {
@@ -26,11 +26,11 @@ internal static class Strips
         scope.Findings.Require(
             piece.At.Length == length, AuditRule.StripSize, $"Board {cut.Board.Number}: a strip of {panel.Name} must be {length} long, it is {piece.At.Length}.");
         scope.Findings.Require(
-            piece.At.Width == piece.NetWidth + allowances.Width,
+            piece.At.Width == piece.NetWidth + allowances.Width + Warping.Of(cut).Edge(length),
             AuditRule.StripSize, $"Board {cut.Board.Number}: a strip of {panel.Name} sawn {piece.At.Width} wide cannot count for {piece.NetWidth}.");
         scope.Findings.Require(
             piece.NetWidth >= narrowest && piece.NetWidth <= widest,
             AuditRule.StripSize, $"Board {cut.Board.Number}: a strip of {panel.Name} counts for {piece.NetWidth}, the limits are {narrowest} and {widest}.");
-        Serving.Check(scope, cut, panel.Name, panel.Species, panel.Appearance, panel.Finished.Thickness, piece.At.Width);
+        Serving.Check(scope, cut, piece, panel.Name, panel.Species, panel.Appearance, panel.Finished.Thickness, piece.At.Width);
     }
 }

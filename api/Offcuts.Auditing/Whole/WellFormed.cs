@@ -49,13 +49,14 @@ internal static class WellFormed
         && board.Pieces.All(IsSound)
         && board.Cuts.All(cut => cut is not null && Enum.IsDefined(cut.Direction) && IsSound(cut.Kerf));
 
-    private static bool IsSound(Piece? piece) => piece is not null && IsSound(piece.At) && piece switch
-    {
-        PartPiece part => part.Part is not null,
-        StripPiece strip => strip.Panel is not null && IsPlace(strip.NetWidth),
-        LeftoverPiece or WastePiece => true,
-        _ => false,
-    };
+    private static bool IsSound(Piece? piece) => piece is not null && IsSound(piece.At)
+        && (piece.Loss is not { } loss || (IsPlace(loss.Thickness) && IsPlace(loss.Width))) && piece switch
+        {
+            PartPiece part => part.Part is not null,
+            StripPiece strip => strip.Panel is not null && IsPlace(strip.NetWidth),
+            LeftoverPiece or WastePiece => true,
+            _ => false,
+        };
 
     private static bool IsSound(GlueUp? glueUp) =>
         glueUp is { Panel: not null, Species: not null, SubPanels: not null }

@@ -18,11 +18,17 @@ public sealed record Board
     /// <summary>How many alike; at least 1.</summary>
     public int Quantity { get; init; } = 1;
 
-    /// <summary>Rough from the saw or already surfaced.</summary>
+    /// <summary>Rough from the saw, skip-planed or already surfaced.</summary>
     public Surface Surface { get; init; } = Surface.Rough;
 
     /// <summary>What its faces are good for.</summary>
     public Appearance Appearance { get; init; } = Appearance.Clear;
+
+    /// <summary>How far it is out of flat and straight, measured over the whole board; of sheets never.</summary>
+    public Warp Warp { get; init; }
+
+    /// <summary>What is known of its ends.</summary>
+    public Ends Ends { get; init; }
 
     /// <summary>Known defects, as rectangles on the face. Nothing is cut from them.</summary>
     public IReadOnlyList<Defect> Defects { get; init; } = [];
@@ -63,6 +69,9 @@ public enum Surface
 {
     /// <summary>As it came from the sawmill.</summary>
     Rough,
+
+    /// <summary>Planed once at the mill so that the figure shows, with rough patches left (skip-planed, hit-or-miss); edges as sawn.</summary>
+    SkipPlaned,
 
     /// <summary>Both faces planed.</summary>
     Surfaced,

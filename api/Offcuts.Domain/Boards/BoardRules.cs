@@ -16,6 +16,11 @@ public static class BoardRules
 
         faults.Quantity("#/quantity", board.Quantity);
         faults.Text("#/batch", board.Batch, Limits.MaxName);
+        foreach (var (_, detail) in WarpRules.Faults(board.Kind, board.Size, board.Warp))
+        {
+            faults.Add("#/warp", $"{detail}");
+        }
+
         faults.Text("#/place", board.Place, Limits.MaxLine);
         faults.Text("#/source", board.Source, Limits.MaxLine);
         faults.Text("#/note", board.Note, Limits.MaxNote);

@@ -15,11 +15,17 @@ public sealed record NewBoard
     /// <summary>How many alike; at least 1.</summary>
     public int Quantity { get; init; } = 1;
 
-    /// <summary>Rough from the saw or already surfaced.</summary>
+    /// <summary>Rough from the saw, skip-planed or already surfaced.</summary>
     public Surface Surface { get; init; } = Surface.Rough;
 
     /// <summary>What its faces are good for.</summary>
     public Appearance Appearance { get; init; } = Appearance.Clear;
+
+    /// <summary>How far it is out of flat and straight, measured over the whole board.</summary>
+    public Warp Warp { get; init; }
+
+    /// <summary>What is known of its ends.</summary>
+    public Ends Ends { get; init; }
 
     /// <summary>Known defects, as rectangles on the face.</summary>
     public IReadOnlyList<Defect> Defects { get; init; } = [];
@@ -49,6 +55,8 @@ public sealed record NewBoard
         Quantity = Quantity,
         Surface = Surface,
         Appearance = Appearance,
+        Warp = Warp,
+        Ends = Ends,
         Defects = Defects,
         Batch = Batch,
         Place = Place,

@@ -24,7 +24,7 @@ public sealed record Offer
     /// <summary>Thickness as sold: the real one for surfaced stock, 1 in for rough 4/4.</summary>
     public required Length Thickness { get; init; }
 
-    /// <summary>Rough or surfaced.</summary>
+    /// <summary>Rough, skip-planed or surfaced.</summary>
     public Surface Surface { get; init; } = Surface.Rough;
 
     /// <summary>What its faces are good for.</summary>

@@ -31,6 +31,9 @@ public enum MissingReason
     /// <summary>None is wide enough.</summary>
     TooNarrow,
 
+    /// <summary>Boards or offers would do but for their warp: flattened or straightened, none leaves enough.</summary>
+    TooWarped,
+
     /// <summary>Boards or offers would do, but there are too few of them.</summary>
     TooFew,
 }

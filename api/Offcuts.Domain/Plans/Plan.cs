@@ -89,7 +89,7 @@ public sealed record BoardCut
     /// <summary>Species id.</summary>
     public required string Species { get; init; }
 
-    /// <summary>Rough or surfaced.</summary>
+    /// <summary>Rough, skip-planed or surfaced.</summary>
     public required Surface Surface { get; init; }
 
     /// <summary>Size before cutting.</summary>
@@ -126,7 +126,11 @@ public sealed record SawCut(int Order, FirstCut Direction, Rect Kerf);
 
 /// <summary>A piece that a board falls into: exactly one of the four kinds below.</summary>
 /// <param name="At">Where it lies on the board, and its rough size.</param>
-public abstract record Piece(Rect At);
+public abstract record Piece(Rect At)
+{
+    /// <summary>What a blank or strip of a warped board is counted on to lose when it is flattened; null if nothing.</summary>
+    public Loss? Loss { get; init; }
+}
 
 /// <summary>A blank for a part.</summary>
 /// <param name="At">Where it lies, and its rough size.</param>
@@ -146,7 +150,11 @@ public sealed record StripPiece(Rect At, string Panel, int Copy, int SubPanel, i
 
 /// <summary>A leftover that goes back to the rack.</summary>
 /// <param name="At">Where it lies, and its size.</param>
-public sealed record LeftoverPiece(Rect At) : Piece(At);
+public sealed record LeftoverPiece(Rect At) : Piece(At)
+{
+    /// <summary>Its ends: sound where the plan saws, else as the board's own end was.</summary>
+    public Ends Ends { get; init; }
+}
 
 /// <summary>An end or edging too small to keep.</summary>
 /// <param name="At">Where it lies, and its size.</param>

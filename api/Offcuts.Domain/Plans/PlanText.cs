@@ -47,6 +47,7 @@ public static class PlanText
         MissingReason.TooWideForMachines => $"its blank{Width(missing.Needed, unit)} is wider than the jointer or planer takes{Width(missing.Has, unit)}",
         MissingReason.TooShort => $"no board and no offer is long enough{Sizes(missing, unit, "in length")}",
         MissingReason.TooNarrow => $"no board and no offer is wide enough{Sizes(missing, unit, "in width")}",
+        MissingReason.TooWarped => $"every board that would do is too warped for it{Sizes(missing, unit, "in thickness with what flattening takes")}",
         MissingReason.TooFew => $"there is suitable wood, but too little of it{Closest(missing)}",
     };
 

@@ -24,6 +24,35 @@ public sealed record Shop
     /// </summary>
     public Allowances Surfaced { get; init; } = new(Length.FromInches(0, 1, 2), Length.FromInches(0, 1, 8), Length.FromInches(0, 1, 16));
 
+    /// <summary>
+    /// What skip-planed stock loses. Defaults between the two: the edges are as sawn, so 1/2 in of length and 1/4 in of width as for rough
+    /// stock; 1/8 in of thickness, because the mill's light pass already took about 1/16 in of the 3/16 in (4/4 comes as 15/16 in; common practice).
+    /// </summary>
+    public Allowances SkipPlaned { get; init; } = new(Length.FromInches(0, 1, 2), Length.FromInches(0, 1, 4), Length.FromInches(0, 1, 8));
+
+    /// <summary>
+    /// How much bow, cup and twist together a blank of surfaced stock that is already at its thickness may keep: clamps and the joints of the
+    /// assembly pull that straight. Default 1/32 in (common practice). Stock that is milled is always made quite flat.
+    /// </summary>
+    public Length FlatEnough { get; init; } = Length.FromInches(0, 1, 32);
+
+    /// <summary>
+    /// What comes off an end of solid wood that is checked, the cut included. Default none, so that nothing is lost unless the shop says so;
+    /// many makers take 1 to 2 in (common practice): cut until an offcut no longer snaps along a check.
+    /// </summary>
+    public Length EndTrimChecked { get; init; } = Length.Zero;
+
+    /// <summary>
+    /// What comes off an end that nobody looked at, of rough or skip-planed stock, the cut included. Default none; 1/2 to 1 in is common practice.
+    /// </summary>
+    public Length EndTrimUnknown { get; init; } = Length.Zero;
+
+    /// <summary>
+    /// What comes off every edge of a sheet, the cut included: factory edges are often bruised or out of square. Default none; 1/4 to 1/2 in
+    /// is common practice.
+    /// </summary>
+    public Length FactoryEdgeTrim { get; init; } = Length.Zero;
+
     /// <summary>What a part cut from a sheet loses in length and width. Default none: sheets are cut to size. The thickness is never changed.</summary>
     public Allowances Sheet { get; init; } = new(Length.Zero, Length.Zero, Length.Zero);
 

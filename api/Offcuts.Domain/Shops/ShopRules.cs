@@ -19,7 +19,12 @@ public static class ShopRules
         Upto(faults, "#/kerf", shop.Kerf, WidestKerf);
         CheckAllowances(faults, "#/rough", shop.Rough);
         CheckAllowances(faults, "#/surfaced", shop.Surfaced);
+        CheckAllowances(faults, "#/skipPlaned", shop.SkipPlaned);
         CheckAllowances(faults, "#/sheet", shop.Sheet);
+        Upto(faults, "#/flatEnough", shop.FlatEnough, WidestKerf);
+        Upto(faults, "#/endTrimChecked", shop.EndTrimChecked, LargestAllowance);
+        Upto(faults, "#/endTrimUnknown", shop.EndTrimUnknown, LargestAllowance);
+        Upto(faults, "#/factoryEdgeTrim", shop.FactoryEdgeTrim, LargestAllowance);
         Upto(faults, "#/panelOversize", shop.PanelOversize, LargestAllowance);
         Upto(faults, "#/seamAllowance", shop.SeamAllowance, LargestAllowance);
         faults.Size("#/planerWidth", "planer's width", shop.PlanerWidth);

@@ -10,11 +10,10 @@ internal sealed class MissingReasons(PlanningProblem problem)
 
     private readonly List<(string Id, BoardClass Class, Length Along, Length Across)> sources =
     [
-        .. problem.Stock.Select(board => (board.Id, BoardClass.Of(board),
-            Clear: ClearRectangle.Largest(new Rect(Length.Zero, Length.Zero, board.Size.Length, board.Size.Width), board.Defects.Select(d => d.Area)) ?? default))
-            .Select(entry => (entry.Id, entry.Item2, entry.Clear.Length, entry.Clear.Width)),
-        .. problem.Offers.Where(offer => offer.Available != 0).SelectMany(OfferSize.Of)
-            .Select(size => (size.Offer.Id, BoardClass.Of(size.Offer), size.Size.Length, size.Size.Width)),
+        .. problem.Stock.Select(board => (board.Id, Class: BoardClass.Of(board), Clear: new Trims(problem.Shop).Clear(board) ?? default))
+            .Concat(problem.Offers.Where(offer => offer.Available != 0).SelectMany(OfferSize.Of)
+                .Select(size => (size.Offer.Id, Class: BoardClass.Of(size.Offer), Clear: new Trims(problem.Shop).Usable(size) ?? default)))
+            .Select(entry => (entry.Id, entry.Class, entry.Clear.Length, entry.Clear.Width)),
     ];
 
     /// <summary>Why a part cannot be had from one of the species; null if one piece of it can.</summary>
@@ -68,8 +67,35 @@ internal sealed class MissingReasons(PlanningProblem problem)
             return new Obstacle(MissingReason.TooWideForMachines, across, widest);
         }
 
-        var upright = Fit(along, across, source.Along, source.Across);
-        return upright is not null && part.Grain == Grain.Free ? Fit(across, along, source.Along, source.Across) is null ? null : upright : upright;
+        var upright = Lies(part.Finished.Thickness, along, across, isTurned: false, source);
+        if (upright is null || part.Grain != Grain.Free)
+        {
+            return upright;
+        }
+
+        var turned = Lies(part.Finished.Thickness, across, along, isTurned: true, source);
+        return turned is null || turned.Value.IsFurtherThan(upright.Value) ? turned : upright;
+    }
+
+    /// <summary>What keeps a blank from lying on a board with so much along and across it: its size, or what its warp takes besides.</summary>
+    private Obstacle? Lies(
+        Length thickness, Length along, Length across, bool isTurned, (string Id, BoardClass Class, Length Along, Length Across) source)
+    {
+        if (Fit(along, across, source.Along, source.Across) is { } obstacle)
+        {
+            return obstacle;
+        }
+
+        var wide = across + source.Class.Flattening.Crook(along);
+        if (wide <= source.Across && milling.Serves(source.Class, thickness, along, wide, isTurned ? along : wide))
+        {
+            return null;
+        }
+
+        var needed = thickness + milling.Allowances(source.Class).Thickness + source.Class.Flattening.Faces(along, wide);
+        return needed > source.Class.Thickness && source.Class.Thickness != thickness
+            ? new Obstacle(MissingReason.TooWarped, needed, source.Class.Thickness)
+            : new Obstacle(MissingReason.TooWarped, null, null);
     }
 
     private Obstacle? OfPanel(Panel panel, IReadOnlyList<string> species, (string Id, BoardClass Class, Length Along, Length Across) source)
@@ -91,7 +117,7 @@ internal sealed class MissingReasons(PlanningProblem problem)
             return new Obstacle(MissingReason.TooWideForMachines, narrowest, widest);
         }
 
-        return Fit(panel.Finished.Length + allowances.Length, narrowest, source.Along, source.Across);
+        return Lies(panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, isTurned: false, source);
     }
 
     private Obstacle? General(IReadOnlyList<string> species, Appearance appearance, Length thickness, BoardClass cls, out Length? widest)

@@ -17,9 +17,9 @@ internal static class Warnings
         var warnings = new List<PlanWarning>();
         foreach (var board in boards)
         {
-            foreach (var (name, length) in Milled(board, thickness))
+            foreach (var (name, length, passesJointer) in Milled(board, thickness, shop.FlatEnough))
             {
-                if (board.Surface == Surface.Rough && length < shop.ShortestAtJointer)
+                if (passesJointer && length < shop.ShortestAtJointer)
                 {
                     Add(new PlanWarning(WarningKind.ShortForJointer, name, length, shop.ShortestAtJointer));
                 }
@@ -52,16 +52,17 @@ internal static class Warnings
         }
     }
 
-    /// <summary>Blanks that go over the jointer or through the planer, with their length along the grain.</summary>
-    private static IEnumerable<(string Name, Length Length)> Milled(BoardCut board, Dictionary<string, Length> thickness)
+    /// <summary>Blanks that go through the planer, perhaps over the jointer first, with their length along the grain.</summary>
+    private static IEnumerable<(string Name, Length Length, bool PassesJointer)> Milled(
+        BoardCut board, Dictionary<string, Length> thickness, Length flatEnough)
     {
         foreach (var piece in board.Pieces)
         {
             var name = piece is PartPiece part ? part.Part : piece is StripPiece strip ? strip.Panel : null;
             if (name is not null && board.Kind == BoardKind.Solid
-                && (board.Surface == Surface.Rough || board.Size.Thickness != thickness[name]))
+                && (board.Surface != Surface.Surfaced || board.Size.Thickness != thickness[name]))
             {
-                yield return (name, piece.At.Length);
+                yield return (name, piece.At.Length, board.Surface != Surface.Surfaced || piece.Loss?.Thickness > flatEnough);
             }
         }
     }

@@ -3,8 +3,11 @@ using Offcuts.Planning.Modelling;
 
 namespace Offcuts.Planning.Layout;
 
-/// <summary>Cuts one board: turns a pattern into pieces with exact places and saw cuts in order.</summary>
-internal sealed class BoardCutter(Shop shop, IReadOnlyList<Defect> defects, bool ripFirst)
+/// <summary>
+/// Cuts one board: turns a pattern into pieces with exact places and saw cuts in order. Of what is <c>lost</c>, defects and trimmed ends and edges, nothing
+/// is kept.
+/// </summary>
+internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost, bool ripFirst)
 {
     private readonly List<Piece> pieces = [];
     private readonly List<SawCut> cuts = [];
@@ -134,10 +137,10 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Defect> defects, bool
         return alongX ? rect with { X = at, Length = rect.Length - low } : rect with { Y = at, Width = rect.Width - low };
     }
 
-    /// <summary>A clear offcut is kept if it is large enough; from one with a defect the largest clear rectangle is, and so on with the rest.</summary>
+    /// <summary>A clear offcut is kept if it is large enough; from one over what is lost the largest clear rectangle is, and so on with the rest.</summary>
     private void PutAway(Rect rect)
     {
-        var clear = ClearRectangle.Largest(rect, defects.Select(defect => defect.Area), IsKept);
+        var clear = ClearRectangle.Largest(rect, lost, IsKept);
         if (clear is null)
         {
             pieces.Add(new WastePiece(rect));

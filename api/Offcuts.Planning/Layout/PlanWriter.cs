@@ -48,6 +48,8 @@ internal static class PlanWriter
             .ThenBy(each => each.Pattern.Money > 0).ThenByDescending(each => each.Pattern.Board.Along).ThenBy(each => each.Pattern.Board.Index)
             .ThenBy(each => each.Pattern.Key, StringComparer.Ordinal);
         var result = new List<(BoardCut, OfferSize?)>();
+        var trims = new Trims(problem.Shop);
+        var conditions = new Conditions(problem);
         foreach (var (pattern, names) in ordered)
         {
             var type = pattern.Board;
@@ -59,7 +61,9 @@ internal static class PlanWriter
             }
 
             var defects = board?.Defects ?? [];
-            var cutter = new BoardCutter(problem.Shop, defects, pattern.RipFirst) { Thickness = type.Size.Thickness };
+            var usable = (board is null ? trims.Usable(type.Offer!) : trims.Usable(board)) ?? default;
+            List<Rect> lost = [.. defects.Select(defect => defect.Area), .. Trims.Outside(type.Size, usable)];
+            var cutter = new BoardCutter(problem.Shop, lost, pattern.RipFirst) { Thickness = type.Size.Thickness };
             cutter.Cut(new Rect(Length.Zero, Length.Zero, type.Size.Length, type.Size.Width), type.Clear, pattern.Sections, names);
             result.Add((new BoardCut
             {
@@ -73,7 +77,7 @@ internal static class PlanWriter
                 Size = type.Size,
                 Defects = defects,
                 FirstCut = pattern.RipFirst ? FirstCut.Rip : FirstCut.Crosscut,
-                Pieces = cutter.Pieces,
+                Pieces = conditions.Of(cutter.Pieces, type.Class, type.Size, board?.Ends ?? default),
                 Cuts = cutter.Cuts,
             }, type.Offer));
         }

@@ -3,10 +3,11 @@ using Offcuts.Domain;
 namespace Offcuts.Planning.Modelling;
 
 /// <summary>All that decides what may be cut from a board, apart from its length and width.</summary>
-internal readonly record struct BoardClass(BoardKind Kind, string Species, Length Thickness, Surface Surface, Appearance Appearance)
+internal readonly record struct BoardClass(
+    BoardKind Kind, string Species, Length Thickness, Surface Surface, Appearance Appearance, Flattening Flattening = default)
 {
     public static BoardClass Of(Board board) =>
-        new(board.Kind, board.Species, board.Size.Thickness, board.Surface, board.Appearance);
+        new(board.Kind, board.Species, board.Size.Thickness, board.Surface, board.Appearance, Flattening.Of(board));
 
     public static BoardClass Of(Offer offer) =>
         new(offer.Kind, offer.Species, offer.Thickness, offer.Surface, offer.Appearance);
@@ -15,7 +16,9 @@ internal readonly record struct BoardClass(BoardKind Kind, string Species, Lengt
 /// <summary>What milling asks of a board of one class: rules 1 to 3 of the cutting rules.</summary>
 internal sealed class Milling(Shop shop)
 {
-    /// <summary>Whether a thickness can be had from the class, and how wide a blank may be for it (null for any width).</summary>
+    /// <summary>
+    /// Whether a thickness can be had from the class when it is flat, and how wide a blank may be for it (null for any width).
+    /// </summary>
     public bool SuitsThickness(in BoardClass cls, Length finished, out Length? widest)
     {
         widest = null;
@@ -30,11 +33,65 @@ internal sealed class Milling(Shop shop)
 
     /// <summary>The widest blank that the machines take: rough stock must be flattened on the jointer first.</summary>
     public Length WidestMilled(Surface surface) =>
-        surface == Surface.Rough ? Length.Min(shop.JointerWidth, shop.PlanerWidth) : shop.PlanerWidth;
+        surface == Surface.Surfaced ? shop.PlanerWidth : Length.Min(shop.JointerWidth, shop.PlanerWidth);
+
+    /// <summary>
+    /// Whether a blank of the given extents on a board of the class gives the thickness, and the machines take its own width. A smaller blank does
+    /// whenever a larger one does, because it keeps less warp.
+    /// </summary>
+    public bool Serves(in BoardClass cls, Length finished, Length along, Length across, Length ownWidth)
+    {
+        if (!SuitsThickness(cls, finished, out var widest))
+        {
+            return false;
+        }
+
+        var warp = cls.Flattening.Faces(along, across);
+        if (widest is null)
+        {
+            return warp <= shop.FlatEnough;
+        }
+
+        // The planer alone presses a warped piece flat and lets it spring back: it must pass the jointer first.
+        var limit = warp > shop.FlatEnough ? Length.Min(shop.JointerWidth, widest.Value) : widest.Value;
+        return cls.Thickness >= finished + Allowances(cls).Thickness + warp && ownWidth <= limit;
+    }
+
+    /// <summary>The widest sawn strip, between two widths, of which a board of the class gives the thickness; null if even the narrowest does not.</summary>
+    public Length? WidestStrip(in BoardClass cls, Length finished, Length along, Length narrowest, Length widest)
+    {
+        if (widest < narrowest || !Serves(cls, finished, along, narrowest, narrowest))
+        {
+            return null;
+        }
+
+        var (low, high) = (narrowest.Ticks, widest.Ticks);
+        while (low < high)
+        {
+            var middle = low + ((high - low + 1) / 2);
+            var width = Length.FromTicks(middle);
+            (low, high) = Serves(cls, finished, along, width, width) ? (middle, high) : (low, middle - 1);
+        }
+
+        return Length.FromTicks(low);
+    }
+
+    /// <summary>What a blank of the given extents on a board of the class is counted on to lose to its warp; null if nothing.</summary>
+    public static Loss? LossOf(in BoardClass cls, Length finished, Length along, Length across)
+    {
+        var isMilled = cls.Surface != Surface.Surfaced || cls.Thickness != finished;
+        var loss = new Loss(isMilled ? cls.Flattening.Faces(along, across) : Length.Zero, cls.Flattening.Crook(along));
+        return loss is { Thickness.Ticks: 0, Width.Ticks: 0 } ? null : loss;
+    }
 
     /// <summary>Milling allowances for the class.</summary>
     public Allowances Allowances(in BoardClass cls) => cls.Kind == BoardKind.Sheet ? shop.Sheet
-        : cls.Surface == Surface.Rough ? shop.Rough : shop.Surfaced;
+        : cls.Surface switch
+        {
+            Surface.Rough => shop.Rough,
+            Surface.SkipPlaned => shop.SkipPlaned,
+            Surface.Surfaced => shop.Surfaced,
+        };
 
     /// <summary>Needed width of each sub-panel of a panel, and how many there are.</summary>
     public (int Count, Length Width) SubPanels(Panel panel)

@@ -6,6 +6,7 @@ namespace Offcuts.Planning.Modelling;
 internal sealed class ModelBuilder(PlanningProblem problem)
 {
     private readonly Milling milling = new(problem.Shop);
+    private readonly Trims trims = new(problem.Shop);
 
     /// <summary>Builds the model for what is wanted.</summary>
     public PlanningModel Build(Wanted wanted)
@@ -51,7 +52,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         void Stock()
         {
             var usable = problem.Stock
-                .Select(board => (Board: board, Profile: ProfileOf(BoardClass.Of(board)), Clear: ClearOf(board)))
+                .Select(board => (Board: board, Profile: ProfileOf(BoardClass.Of(board)), Clear: trims.Clear(board)))
                 .Where(entry => !entry.Profile.IsEmpty && entry.Clear is not null)
                 .Select(entry => (entry.Board, entry.Profile, Clear: entry.Clear!.Value,
                     Worth: Domain.Worth.OfBoard(entry.Board, problem.Rates.Of(entry.Board.Species), problem.Shop.Keep, problem.Today)));
@@ -93,12 +94,17 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                 supplies.Add(supply);
                 foreach (var size in OfferSize.Of(offer))
                 {
+                    if (trims.Usable(size) is not { } usable)
+                    {
+                        continue;
+                    }
+
                     boards.Add(new BoardType
                     {
                         Index = boards.Count,
                         Profile = profile,
                         Supply = supply.Index,
-                        Clear = new Rect(Length.Zero, Length.Zero, size.Size.Length, size.Size.Width),
+                        Clear = usable,
                         Class = BoardClass.Of(offer),
                         Size = size.Size,
                         Price = size.Price.MinorUnits,
@@ -110,9 +116,6 @@ internal sealed class ModelBuilder(PlanningProblem problem)
             }
         }
     }
-
-    private static Rect? ClearOf(Board board) => ClearRectangle.Largest(
-        new Rect(Length.Zero, Length.Zero, board.Size.Length, board.Size.Width), board.Defects.Select(defect => defect.Area));
 
     private List<DemandRow> Rows(Wanted wanted)
     {
@@ -153,39 +156,50 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         foreach (var row in rows)
         {
             if (!row.Species.Contains(cls.Species) || cls.Appearance > row.Appearance
-                || !milling.SuitsThickness(cls, row.Thickness, out var widest))
+                || !milling.SuitsThickness(cls, row.Thickness, out _))
             {
                 continue;
             }
 
             if (row is PartRow part)
             {
-                var along = part.Length + allowances.Length;
-                var across = part.Width + allowances.Width;
-                if (widest is null || across <= widest)
-                {
-                    blanks.Add(new(row.Index, along.Ticks, across.Ticks, Turned: false));
-                    if (part.MayTurn && along != across)
-                    {
-                        blanks.Add(new(row.Index, across.Ticks, along.Ticks, Turned: true));
-                    }
-                }
+                blanks.AddRange(BlanksOf(part, cls, allowances));
             }
             else if (row is StripRow strip && cls.Kind == BoardKind.Solid)
             {
-                var limit = widest is null ? strip.Widest : Length.Min(strip.Widest, widest.Value - allowances.Width);
-                if (limit >= strip.Narrowest)
+                var along = strip.Length + allowances.Length;
+                var edge = allowances.Width + cls.Flattening.Crook(along);
+                if (milling.WidestStrip(cls, strip.Thickness, along, strip.Narrowest + edge, strip.Widest + edge) is { } widest)
                 {
-                    strips.Add((strip, limit.Ticks));
+                    strips.Add((strip, (widest - edge).Ticks));
                 }
             }
         }
 
         var families = strips.GroupBy(entry => entry.Row.Family).Select(group => new StripFamily(
             [.. group.Select(entry => entry.Row.Index)],
-            (group.First().Row.Length + allowances.Length).Ticks, allowances.Width.Ticks,
+            (group.First().Row.Length + allowances.Length).Ticks,
+            (allowances.Width + cls.Flattening.Crook(group.First().Row.Length + allowances.Length)).Ticks,
             group.First().Row.Narrowest.Ticks, group.First().Widest));
         return ([.. blanks], [.. families]);
+    }
+
+    /// <summary>A part's blank upright and turned: what lies across the board is wider by the crook of what lies along it.</summary>
+    private IEnumerable<BlankOption> BlanksOf(PartRow part, BoardClass cls, Allowances allowances)
+    {
+        var length = part.Length + allowances.Length;
+        var width = part.Width + allowances.Width;
+        var across = width + cls.Flattening.Crook(length);
+        if (milling.Serves(cls, part.Thickness, length, across, ownWidth: across))
+        {
+            yield return new BlankOption(part.Index, length.Ticks, across.Ticks, Turned: false);
+        }
+
+        var turnedAcross = length + cls.Flattening.Crook(width);
+        if (part.MayTurn && length != width && milling.Serves(cls, part.Thickness, width, turnedAcross, ownWidth: width))
+        {
+            yield return new BlankOption(part.Index, width.Ticks, turnedAcross.Ticks, Turned: true);
+        }
     }
 
     private static string ProfileKey(BoardClass cls, BlankOption[] blanks, StripFamily[] families) =>

@@ -100,7 +100,13 @@ internal sealed class SawnBoard
         }
 
         var around = new List<Rect>();
-        pieces.Add(new LeftoverPiece(Isolate(rect, clear, around)));
+        var leftover = Isolate(rect, clear, around);
+        pieces.Add(new LeftoverPiece(leftover)
+        {
+            Ends = new Ends(
+                leftover.X > Length.Zero ? EndState.Sound : Source.Board?.Ends.Left ?? default,
+                leftover.Right < Source.Size.Length ? EndState.Sound : Source.Board?.Ends.Right ?? default),
+        });
         around.ForEach(PutAway);
     }
 
