@@ -1,5 +1,5 @@
-CREATE TABLE board_defects (
-    board_sequence INTEGER NOT NULL REFERENCES boards (sequence) ON DELETE CASCADE,
+CREATE TABLE "board_defects" (
+    board_sequence INTEGER NOT NULL REFERENCES "boards" (sequence) ON DELETE CASCADE,
     ordinal INTEGER NOT NULL CHECK (ordinal >= 0),
     kind TEXT NOT NULL CHECK (length(kind) BETWEEN 1 AND 80),
     x_ticks INTEGER NOT NULL CHECK (x_ticks >= 0),
@@ -14,7 +14,7 @@ CREATE TABLE board_sequence (
     next INTEGER NOT NULL CHECK (next > 0)
 ) STRICT;
 
-CREATE TABLE boards (
+CREATE TABLE "boards" (
     sequence INTEGER PRIMARY KEY,
     id TEXT NOT NULL UNIQUE,
     kind TEXT NOT NULL CHECK (kind IN ('solid', 'sheet')),
@@ -23,8 +23,15 @@ CREATE TABLE boards (
     width_ticks INTEGER NOT NULL CHECK (width_ticks BETWEEN 1 AND 32000000),
     length_ticks INTEGER NOT NULL CHECK (length_ticks BETWEEN 1 AND 32000000),
     quantity INTEGER NOT NULL CHECK (quantity BETWEEN 1 AND 10000),
-    surface TEXT NOT NULL CHECK (surface IN ('rough', 'surfaced')),
+    surface TEXT NOT NULL CHECK (surface IN ('rough', 'skip-planed', 'surfaced')),
     appearance TEXT NOT NULL CHECK (appearance IN ('clear', 'sound-knots', 'paint')),
+    batch TEXT CHECK (length(batch) <= 80),
+    left_end TEXT NOT NULL DEFAULT 'unknown' CHECK (left_end IN ('unknown', 'checked', 'sound')),
+    right_end TEXT NOT NULL DEFAULT 'unknown' CHECK (right_end IN ('unknown', 'checked', 'sound')),
+    bow_ticks INTEGER NOT NULL DEFAULT 0 CHECK (bow_ticks BETWEEN 0 AND length_ticks),
+    crook_ticks INTEGER NOT NULL DEFAULT 0 CHECK (crook_ticks BETWEEN 0 AND length_ticks),
+    cup_ticks INTEGER NOT NULL DEFAULT 0 CHECK (cup_ticks BETWEEN 0 AND width_ticks),
+    twist_ticks INTEGER NOT NULL DEFAULT 0 CHECK (twist_ticks BETWEEN 0 AND width_ticks),
     place TEXT CHECK (length(place) <= 200),
     source TEXT CHECK (length(source) <= 200),
     note TEXT CHECK (length(note) <= 2000),

@@ -33,6 +33,10 @@ public sealed record BoardQuery
     [AliasAs("kind")]
     public string? Kind { get; init; }
 
+    /// <summary>Its batch, exactly as entered.</summary>
+    [AliasAs("batch")]
+    public string? Batch { get; init; }
+
     /// <summary>Where it lies, exactly as entered.</summary>
     [AliasAs("place")]
     public string? Place { get; init; }

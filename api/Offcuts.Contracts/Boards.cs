@@ -7,13 +7,16 @@ namespace Offcuts.Contracts;
 /// <param name="LengthMm">Length along the grain in millimetres.</param>
 /// <param name="Kind"><c>solid</c> or <c>sheet</c>; left out, what the species is.</param>
 /// <param name="Quantity">How many alike, 1 to 10000.</param>
-/// <param name="Surface"><c>rough</c> or <c>surfaced</c>; left out, rough for solid wood and surfaced for sheets.</param>
+/// <param name="Surface"><c>rough</c>, <c>skip-planed</c> or <c>surfaced</c>; left out, rough for solid wood and surfaced for sheets.</param>
 /// <param name="Appearance"><c>clear</c>, <c>sound-knots</c> or <c>paint</c>.</param>
 /// <param name="Status"><c>free</c>, <c>reserved</c>, <c>used</c> or <c>gone</c>.</param>
 /// <param name="Defects">Known defects, at most 100.</param>
 /// <param name="Place">Where it lies.</param>
 /// <param name="Source">Where it came from.</param>
 /// <param name="Note">Anything else worth remembering.</param>
+/// <param name="Batch">The same tree or the same lot, in the maker's words.</param>
+/// <param name="Warp">How far it is out of flat and straight; null for a flat board. Solid wood only.</param>
+/// <param name="Ends">The state of its ends; null for unknown.</param>
 public sealed record BoardEntry(
     string Species,
     decimal ThicknessMm,
@@ -27,7 +30,22 @@ public sealed record BoardEntry(
     IReadOnlyList<DefectRecord>? Defects = null,
     string? Place = null,
     string? Source = null,
-    string? Note = null);
+    string? Note = null,
+    string? Batch = null,
+    WarpRecord? Warp = null,
+    EndsRecord? Ends = null);
+
+/// <summary>How far a board is out of flat and straight: sagittas in millimetres, measured over the whole board.</summary>
+/// <param name="BowMm">How far the face lies off a straight line from end to end.</param>
+/// <param name="CrookMm">How far the edge lies off a straight line from end to end.</param>
+/// <param name="CupMm">How far the face lies off a straight line from edge to edge.</param>
+/// <param name="TwistMm">How high one corner stands when the other three lie flat.</param>
+public sealed record WarpRecord(decimal BowMm = 0, decimal CrookMm = 0, decimal CupMm = 0, decimal TwistMm = 0);
+
+/// <summary>The state of a board's ends: <c>unknown</c>, <c>checked</c> or <c>sound</c>.</summary>
+/// <param name="Left">The end from which places on the board are measured.</param>
+/// <param name="Right">The other end.</param>
+public sealed record EndsRecord(string Left = "unknown", string Right = "unknown");
 
 /// <summary>A place on a board from which no part may be cut, in millimetres from the board's left end and lower edge.</summary>
 /// <param name="Kind">What it is, in the maker's words.</param>
@@ -54,7 +72,10 @@ public sealed record BoardRecord(
     string? Place,
     string? Source,
     string? Note,
-    string? SpeciesName = null);
+    string? SpeciesName = null,
+    string? Batch = null,
+    WarpRecord? Warp = null,
+    EndsRecord? Ends = null);
 
 /// <summary>One page of boards.</summary>
 /// <param name="Items">The boards, oldest first.</param>

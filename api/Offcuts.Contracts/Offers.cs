@@ -6,7 +6,7 @@ namespace Offcuts.Contracts;
 /// <param name="Id">Id, unique among all offers; null for one made of supplier and place in the list.</param>
 /// <param name="Name">What the supplier calls it.</param>
 /// <param name="Kind"><c>solid</c> or <c>sheet</c>.</param>
-/// <param name="Surface"><c>rough</c> or <c>surfaced</c>.</param>
+/// <param name="Surface"><c>rough</c>, <c>skip-planed</c> or <c>surfaced</c>.</param>
 /// <param name="Appearance"><c>clear</c>, <c>sound-knots</c> or <c>paint</c>.</param>
 /// <param name="ByThePiece">One fixed size at a price for the piece.</param>
 /// <param name="ByRunningLength">One width in several lengths at a price for running length.</param>

@@ -30,11 +30,14 @@ public sealed record InlineProblem(
 /// <param name="LengthMm">Length along the grain in millimetres.</param>
 /// <param name="Kind"><c>solid</c> or <c>sheet</c>.</param>
 /// <param name="Quantity">How many alike.</param>
-/// <param name="Surface"><c>rough</c> or <c>surfaced</c>.</param>
+/// <param name="Surface"><c>rough</c>, <c>skip-planed</c> or <c>surfaced</c>.</param>
 /// <param name="Appearance"><c>clear</c>, <c>sound-knots</c> or <c>paint</c>.</param>
 /// <param name="Defects">Known defects.</param>
 /// <param name="Place">Where it lies.</param>
 /// <param name="LoggedAt">When it was logged; null for now.</param>
+/// <param name="Batch">The same tree or the same lot.</param>
+/// <param name="Warp">How far it is out of flat and straight; null for a flat board.</param>
+/// <param name="Ends">The state of its ends; null for unknown.</param>
 public sealed record StockBoard(
     string Id,
     string Species,
@@ -47,7 +50,10 @@ public sealed record StockBoard(
     string Appearance = "clear",
     IReadOnlyList<DefectRecord>? Defects = null,
     string? Place = null,
-    DateTimeOffset? LoggedAt = null);
+    DateTimeOffset? LoggedAt = null,
+    string? Batch = null,
+    WarpRecord? Warp = null,
+    EndsRecord? Ends = null);
 
 /// <summary>What a board foot is worth in the shop's currency, before the size of the piece is taken into account.</summary>
 /// <param name="Otherwise">For species that have no rate of their own.</param>

@@ -42,7 +42,7 @@ public sealed record PlanResult(
 /// <param name="Copy">Which of several alike, from 1.</param>
 /// <param name="Kind"><c>solid</c> or <c>sheet</c>.</param>
 /// <param name="Species">Species id.</param>
-/// <param name="Surface"><c>rough</c> or <c>surfaced</c>.</param>
+/// <param name="Surface"><c>rough</c>, <c>skip-planed</c> or <c>surfaced</c>.</param>
 /// <param name="Size">Size before cutting.</param>
 /// <param name="Place">Where a board in stock lies.</param>
 /// <param name="Defects">Defects to keep clear of.</param>
@@ -78,6 +78,9 @@ public sealed record BoardCutRecord(
 /// <param name="SubPanel">Which sub-panel a strip belongs to, from 1.</param>
 /// <param name="Order">Which strip of the sub-panel, from 1.</param>
 /// <param name="NetWidthMm">Width that a strip counts for after jointing.</param>
+/// <param name="LossThicknessMm">What flattening is counted on to take of a blank or strip of a warped board; null if nothing.</param>
+/// <param name="LossWidthMm">How much wider it is sawn for the board's crook; null if nothing.</param>
+/// <param name="Ends">The state of a leftover's ends; null in plans of older versions.</param>
 public sealed record PieceRecord(
     string Kind,
     decimal XMm,
@@ -89,7 +92,10 @@ public sealed record PieceRecord(
     bool? Turned = null,
     int? SubPanel = null,
     int? Order = null,
-    decimal? NetWidthMm = null);
+    decimal? NetWidthMm = null,
+    decimal? LossThicknessMm = null,
+    decimal? LossWidthMm = null,
+    EndsRecord? Ends = null);
 
 /// <summary>A saw cut: the wood that it turns to dust.</summary>
 /// <param name="Order">Order from 1.</param>
@@ -126,7 +132,7 @@ public sealed record StripRecord(int Order, int BoardNumber, decimal NetWidthMm)
 /// <param name="Name">What the supplier calls it.</param>
 /// <param name="Kind"><c>solid</c> or <c>sheet</c>.</param>
 /// <param name="Species">Species id.</param>
-/// <param name="Surface"><c>rough</c> or <c>surfaced</c>.</param>
+/// <param name="Surface"><c>rough</c>, <c>skip-planed</c> or <c>surfaced</c>.</param>
 /// <param name="Size">Size of the piece.</param>
 /// <param name="Count">How many.</param>
 /// <param name="UnitPrice">Price of one.</param>

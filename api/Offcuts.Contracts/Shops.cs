@@ -17,6 +17,11 @@ namespace Offcuts.Contracts;
 /// <param name="ShortestAtPlanerMm">The shortest piece that is safe at the planer; the machine's manual decides.</param>
 /// <param name="ShortestAtJointerMm">The shortest piece that is safe at the jointer; the machine's manual decides.</param>
 /// <param name="Recut">Whether a strip may be cut once more to hold several blanks.</param>
+/// <param name="SkipPlaned">What milling takes from skip-planed stock.</param>
+/// <param name="FlatEnoughMm">How far out of flat a blank of surfaced stock already at its thickness may be.</param>
+/// <param name="EndTrimCheckedMm">What comes off a checked end of solid wood, the cut included.</param>
+/// <param name="EndTrimUnknownMm">What comes off an end of rough or skip-planed stock that nobody looked at.</param>
+/// <param name="FactoryEdgeTrimMm">What comes off every edge of a sheet.</param>
 public sealed record ShopEntry(
     string? Unit = null,
     string? Currency = null,
@@ -33,7 +38,12 @@ public sealed record ShopEntry(
     SizeRecord? Keep = null,
     decimal? ShortestAtPlanerMm = null,
     decimal? ShortestAtJointerMm = null,
-    bool? Recut = null);
+    bool? Recut = null,
+    AllowanceRecord? SkipPlaned = null,
+    decimal? FlatEnoughMm = null,
+    decimal? EndTrimCheckedMm = null,
+    decimal? EndTrimUnknownMm = null,
+    decimal? FactoryEdgeTrimMm = null);
 
 /// <summary>The shop with every value that counts; see <see cref="ShopEntry"/> for what each is.</summary>
 public sealed record ShopRecord(
@@ -52,7 +62,12 @@ public sealed record ShopRecord(
     SizeRecord Keep,
     decimal ShortestAtPlanerMm,
     decimal ShortestAtJointerMm,
-    bool Recut);
+    bool Recut,
+    AllowanceRecord SkipPlaned,
+    decimal FlatEnoughMm,
+    decimal EndTrimCheckedMm,
+    decimal EndTrimUnknownMm,
+    decimal FactoryEdgeTrimMm);
 
 /// <summary>What milling takes away, in total over both ends, edges or faces, in millimetres.</summary>
 /// <param name="LengthMm">Of the length.</param>

@@ -36,7 +36,7 @@ public static class BoardListDocument
         var species = context.Species(fields);
         var kind = DocumentContext.Kind(fields, species);
         var (size, isNominal) = context.BoardSize(fields, species);
-        var surface = fields.Word<Surface>("surface") ?? (kind == BoardKind.Sheet || isNominal ? Surface.Surfaced : Surface.Rough);
+        var surface = DocumentContext.Surface(fields) ?? (kind == BoardKind.Sheet || isNominal ? Surface.Surfaced : Surface.Rough);
         DocumentContext.CheckQuarters(fields, "size", surface);
         var board = new NewBoard
         {
@@ -46,6 +46,9 @@ public static class BoardListDocument
             Quantity = fields.Quantity(),
             Surface = surface,
             Appearance = fields.Word<Appearance>("appearance") ?? Appearance.Clear,
+            Batch = fields.OptionalText("batch"),
+            Warp = Warp(fields, context),
+            Ends = Ends(fields),
             Defects = Defects(fields, size.Width, context),
             Place = fields.OptionalText("place"),
             Source = fields.OptionalText("source"),
@@ -54,6 +57,19 @@ public static class BoardListDocument
         };
         fields.End();
         return board;
+    }
+
+    private static Warp Warp(Fields fields, DocumentContext context)
+    {
+        fields.TryRead(
+            fields.Optional("warp"), (string text, out Warp value, out string? error) => WarpText.TryParse(text, context.Unit, out value, out error), out var warp);
+        return warp;
+    }
+
+    private static Ends Ends(Fields fields)
+    {
+        fields.TryRead(fields.Optional("ends"), (string text, out Ends value, out string? error) => EndsText.TryParse(text, out value, out error), out var ends);
+        return ends;
     }
 
     private static List<Defect> Defects(Fields fields, Length boardWidth, DocumentContext context)

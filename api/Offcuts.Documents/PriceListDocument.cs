@@ -48,7 +48,7 @@ public static class PriceListDocument
         var name = fields.OptionalText("name");
         var species = context.Species(fields);
         var kind = DocumentContext.Kind(fields, species);
-        var surface = fields.Word<Surface>("surface") ?? (kind == BoardKind.Sheet ? Surface.Surfaced : Surface.Rough);
+        var surface = DocumentContext.Surface(fields) ?? (kind == BoardKind.Sheet ? Surface.Surfaced : Surface.Rough);
         var thickness = context.Length(fields, "thickness");
         DocumentContext.CheckQuarters(fields, "thickness", surface);
         var offer = new Offer

@@ -25,6 +25,20 @@ internal sealed class BoardRow
 
     public string Appearance { get; init; } = "";
 
+    public string? Batch { get; init; }
+
+    public string LeftEnd { get; init; } = "";
+
+    public string RightEnd { get; init; } = "";
+
+    public long BowTicks { get; init; }
+
+    public long CrookTicks { get; init; }
+
+    public long CupTicks { get; init; }
+
+    public long TwistTicks { get; init; }
+
     public string? Place { get; init; }
 
     public string? Source { get; init; }
@@ -47,6 +61,13 @@ internal sealed class BoardRow
         Quantity = board.Quantity,
         Surface = Words.Of(board.Surface),
         Appearance = Words.Of(board.Appearance),
+        Batch = board.Batch,
+        LeftEnd = Words.Of(board.Ends.Left),
+        RightEnd = Words.Of(board.Ends.Right),
+        BowTicks = board.Warp.Bow.Ticks,
+        CrookTicks = board.Warp.Crook.Ticks,
+        CupTicks = board.Warp.Cup.Ticks,
+        TwistTicks = board.Warp.Twist.Ticks,
         Place = board.Place,
         Source = board.Source,
         Note = board.Note,
@@ -63,6 +84,9 @@ internal sealed class BoardRow
         Quantity = Quantity,
         Surface = Words.Read<Surface>(Surface),
         Appearance = Words.Read<Appearance>(Appearance),
+        Batch = Batch,
+        Ends = new(Words.Read<EndState>(LeftEnd), Words.Read<EndState>(RightEnd)),
+        Warp = new(Length.FromTicks(BowTicks), Length.FromTicks(CrookTicks), Length.FromTicks(CupTicks), Length.FromTicks(TwistTicks)),
         Place = Place,
         Source = Source,
         Note = Note,

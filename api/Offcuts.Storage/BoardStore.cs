@@ -28,6 +28,9 @@ public sealed record BoardFilter
     /// <summary>Kind.</summary>
     public BoardKind? Kind { get; init; }
 
+    /// <summary>Batch, exactly.</summary>
+    public string? Batch { get; init; }
+
     /// <summary>Place, exactly.</summary>
     public string? Place { get; init; }
 }
@@ -41,7 +44,8 @@ public sealed class BoardStore(Database database, TimeProvider clock)
 
     private const string Columns = """
         sequence, id, kind, species, thickness_ticks AS ThicknessTicks, width_ticks AS WidthTicks, length_ticks AS LengthTicks,
-        quantity, surface, appearance, place, source, note, status, logged_at AS LoggedAt
+        quantity, surface, appearance, batch, left_end AS LeftEnd, right_end AS RightEnd,
+        bow_ticks AS BowTicks, crook_ticks AS CrookTicks, cup_ticks AS CupTicks, twist_ticks AS TwistTicks, place, source, note, status, logged_at AS LoggedAt
         """;
 
     /// <summary>Up to <paramref name="limit"/> boards logged after a place in the sequence, and the place after which more follow.</summary>
@@ -53,7 +57,7 @@ public sealed class BoardStore(Database database, TimeProvider clock)
             $"""
             SELECT {Columns} FROM boards
             WHERE sequence > @After
-              AND (@Species IS NULL OR species = @Species) AND (@Place IS NULL OR place = @Place)
+              AND (@Species IS NULL OR species = @Species) AND (@Place IS NULL OR place = @Place) AND (@Batch IS NULL OR batch = @Batch)
               AND (@Status IS NULL OR status = @Status) AND (@Kind IS NULL OR kind = @Kind)
               AND (@MinThickness IS NULL OR thickness_ticks >= @MinThickness)
               AND (@MaxThickness IS NULL OR thickness_ticks <= @MaxThickness)
@@ -66,6 +70,7 @@ public sealed class BoardStore(Database database, TimeProvider clock)
                 Rows = limit + 1,
                 filter.Species,
                 filter.Place,
+                filter.Batch,
                 Status = filter.Status is { } status ? Words.Of(status) : null,
                 Kind = filter.Kind is { } kind ? Words.Of(kind) : null,
                 MinThickness = filter.MinThickness?.Ticks,
@@ -151,9 +156,9 @@ public sealed class BoardStore(Database database, TimeProvider clock)
         connection.Execute(
             """
             INSERT INTO boards (sequence, id, kind, species, thickness_ticks, width_ticks, length_ticks, quantity, surface,
-                                appearance, place, source, note, status, logged_at)
+                                appearance, batch, left_end, right_end, bow_ticks, crook_ticks, cup_ticks, twist_ticks, place, source, note, status, logged_at)
             VALUES (@Sequence, @Id, @Kind, @Species, @ThicknessTicks, @WidthTicks, @LengthTicks, @Quantity, @Surface,
-                    @Appearance, @Place, @Source, @Note, @Status, @LoggedAt)
+                    @Appearance, @Batch, @LeftEnd, @RightEnd, @BowTicks, @CrookTicks, @CupTicks, @TwistTicks, @Place, @Source, @Note, @Status, @LoggedAt)
             """,
             BoardRow.Of(board, sequence),
             transaction);

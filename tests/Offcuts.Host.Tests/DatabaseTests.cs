@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using Offcuts.Domain;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Tests;
@@ -21,13 +22,29 @@ public sealed class DatabaseTests : IDisposable
             ApplyAsTheirProgramDid(old, version);
             old.Execute("""
                 INSERT INTO boards (sequence, id, kind, species, thickness_ticks, width_ticks, length_ticks, quantity, surface, appearance, status, logged_at)
-                VALUES (1, 'K7M', 'solid', 'white-ash', 8128, 48768, 292608, 1, 'rough', 'clear', 'free', '2026-01-02T03:04:05.0000000Z')
+                VALUES (1, 'K7M', 'solid', 'white-ash', 8128, 48768, 292608, 1, 'rough', 'clear', 'free', '2026-01-02T03:04:05.0000000Z');
+                INSERT INTO board_defects VALUES (1, 0, 'knot', 10, 20, 30, 40)
                 """);
         }
 
         var database = Database.Open(path);
 
-        Assert.Equal("K7M", new BoardStore(database, TimeProvider.System).Find("K7M")!.Id);
+        var store = new BoardStore(database, TimeProvider.System);
+        var board = store.Find("K7M")!;
+        Assert.Equal(("K7M", 48768, Surface.Rough), (board.Id, board.Size.Width.Ticks, board.Surface));
+        Assert.Equal("knot", Assert.Single(board.Defects).Kind);
+        Assert.Equal((default, default, null), (board.Warp, board.Ends, board.Batch));
+        var known = board with
+        {
+            Surface = Surface.SkipPlaned,
+            Batch = "log 3",
+            Ends = new Ends(EndState.Checked, EndState.Sound),
+            Warp = new Warp(Length.FromTicks(4), Length.FromTicks(3), Length.FromTicks(2), Length.FromTicks(1)),
+        };
+        store.Replace(known);
+        var kept = store.Find("K7M")!;
+        Assert.Equal((known.Surface, known.Batch, known.Ends, known.Warp), (kept.Surface, kept.Batch, kept.Ends, kept.Warp));
+        Assert.True(store.Delete("K7M"));
         using var migrated = Connect(path);
         Assert.Equal(Schema(Fresh()), Schema(migrated));
         using var backup = Connect($"{path}.before-{Database.SchemaVersion}-from-{version}");

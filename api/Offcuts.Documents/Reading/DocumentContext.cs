@@ -120,15 +120,19 @@ internal sealed class DocumentContext
         return written ?? species?.Kind ?? BoardKind.Solid;
     }
 
-    /// <summary>Reports a rough thickness in quarters on surfaced stock, which is thinner than that.</summary>
+    /// <summary>How far the wood is milled, in the trade's words; null where it is not said.</summary>
+    public static Surface? Surface(Fields fields) =>
+        fields.Word("surface", ("skip", Domain.Surface.SkipPlaned), ("hit-or-miss", Domain.Surface.SkipPlaned));
+
+    /// <summary>Reports a rough thickness in quarters on planed stock, which is thinner than that.</summary>
     public static void CheckQuarters(Fields fields, string key, Surface surface)
     {
         var written = (fields.Optional(key) as Scalar)?.Text.Split(['x', 'X', '*'])[0].Trim() ?? "";
-        if (surface == Surface.Surfaced && LengthText.IsQuarters(written)
+        if (surface != Domain.Surface.Rough && LengthText.IsQuarters(written)
             && LengthText.TryParse(written, DisplayUnit.Inch, out var rough, out _))
         {
-            var usual = NominalSizes.Surfaced(rough) is { } thin ? $", usually {LengthText.Format(thin, DisplayUnit.Inch)}" : "";
-            fields.Fault(key, $"{written} is a rough thickness: measure the surfaced wood and write that{usual}.");
+            var usual = surface == Domain.Surface.Surfaced && NominalSizes.Surfaced(rough) is { } thin ? $", usually {LengthText.Format(thin, DisplayUnit.Inch)}" : "";
+            fields.Fault(key, $"{written} is a rough thickness: measure the {(surface == Domain.Surface.Surfaced ? "surfaced" : "skip-planed")} wood and write that{usual}.");
         }
     }
 

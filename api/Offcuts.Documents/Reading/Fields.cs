@@ -91,7 +91,9 @@ internal sealed class Fields(Mapping mapping, DocumentFaults faults)
     }
 
     /// <summary>One of an enum's words, spaces or hyphens between: <c>sound knots</c>.</summary>
-    public T? Word<T>(string key)
+    /// <param name="key">The key.</param>
+    /// <param name="alsoSaid">Other words that people use for a value.</param>
+    public T? Word<T>(string key, params IReadOnlyList<(string Word, T Value)> alsoSaid)
         where T : struct, Enum
     {
         if (Optional(key) is not { } node)
@@ -104,6 +106,14 @@ internal sealed class Fields(Mapping mapping, DocumentFaults faults)
         if (words.TryGetValue(written, out var value))
         {
             return value;
+        }
+
+        foreach (var (word, meant) in alsoSaid)
+        {
+            if (word == written)
+            {
+                return meant;
+            }
         }
 
         faults.Add(node, $"{Shown(node)}: give {string.Join(", ", words.Keys.Select(word => word.Replace('-', ' ')))}.");

@@ -10,11 +10,12 @@ internal sealed record BoardListRequest(BoardFilter Filter, long After, int Limi
     public static BoardListRequest Read(IQueryCollection query, SpeciesCatalogue catalogue)
     {
         var reader = new QueryReader(
-            query, "species", "minThicknessMm", "maxThicknessMm", "minLengthMm", "minWidthMm", "status", "place", "kind");
+            query, "species", "minThicknessMm", "maxThicknessMm", "minLengthMm", "minWidthMm", "status", "place", "kind", "batch");
         var filter = new BoardFilter
         {
             Species = reader.Species("species", catalogue),
             Place = reader.Text("place"),
+            Batch = reader.Text("batch"),
             MinThickness = reader.Size("minThicknessMm"),
             MaxThickness = reader.Size("maxThicknessMm"),
             MinLength = reader.Size("minLengthMm"),

@@ -31,6 +31,7 @@ internal static class BoardMapping
     /// <summary>The board that was entered; the store gives it the time, and its id if it is new.</summary>
     public static Board ToBoard(BoardEntry entry, string id, SpeciesCatalogue catalogue, string at, Faults faults)
     {
+        faults.Text($"{at}/batch", entry.Batch, Limits.MaxName);
         faults.Text($"{at}/place", entry.Place, Limits.MaxLine);
         faults.Text($"{at}/source", entry.Source, Limits.MaxLine);
         faults.Text($"{at}/note", entry.Note, Limits.MaxNote);
@@ -52,6 +53,9 @@ internal static class BoardMapping
                 : Surface.Rough,
             Appearance = faults.Word<Appearance>($"{at}/appearance", entry.Appearance),
             Status = faults.Word<BoardStatus>($"{at}/status", entry.Status),
+            Warp = ConditionMapping.ToWarp(entry.Warp, kind, size, $"{at}/warp", faults),
+            Ends = ConditionMapping.ToEnds(entry.Ends, $"{at}/ends", faults),
+            Batch = entry.Batch,
             Defects = ToDefects(entry.Defects ?? [], size, $"{at}/defects", faults),
             Place = entry.Place,
             Source = entry.Source,
@@ -66,7 +70,8 @@ internal static class BoardMapping
         Words.Of(board.Kind), board.Quantity, Words.Of(board.Surface), Words.Of(board.Appearance), Words.Of(board.Status),
         [.. board.Defects.Select(defect => new DefectRecord(
             defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres))],
-        board.Place, board.Source, board.Note);
+        board.Place, board.Source, board.Note,
+        Batch: board.Batch, Warp: ConditionMapping.ToRecord(board.Warp), Ends: ConditionMapping.ToRecord(board.Ends));
 
     public static BoardRecord ToRecord(Board board, SpeciesCatalogue catalogue) =>
         ToRecord(board) with { SpeciesName = catalogue.NameOf(board.Species) };

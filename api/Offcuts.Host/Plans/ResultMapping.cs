@@ -1,5 +1,6 @@
 using Offcuts.Contracts;
 using Offcuts.Domain;
+using Offcuts.Host.Boards;
 using Offcuts.Host.Shops;
 using Offcuts.Storage;
 
@@ -79,13 +80,17 @@ internal static class ResultMapping
                 Order = strip.Order,
                 NetWidthMm = strip.NetWidth.Millimetres,
             },
-            LeftoverPiece => At("leftover"),
+            LeftoverPiece leftover => At("leftover") with { Ends = ConditionMapping.ToSaid(leftover.Ends) },
             WastePiece => At("waste"),
             _ => throw new ArgumentException($"Unknown kind of piece {piece.GetType().Name}.", nameof(piece)),
         };
 
         PieceRecord At(string kind) =>
-            new(kind, piece.At.X.Millimetres, piece.At.Y.Millimetres, piece.At.Length.Millimetres, piece.At.Width.Millimetres);
+            new(kind, piece.At.X.Millimetres, piece.At.Y.Millimetres, piece.At.Length.Millimetres, piece.At.Width.Millimetres)
+            {
+                LossThicknessMm = piece.Loss?.Thickness.Millimetres,
+                LossWidthMm = piece.Loss?.Width.Millimetres,
+            };
     }
 
     private static GlueUpRecord ToRecord(GlueUp glueUp, SpeciesCatalogue catalogue) => new(

@@ -56,16 +56,24 @@ internal static class ResultReading
     private static Piece ToPiece(PieceRecord record)
     {
         var at = Area(record.XMm, record.YMm, record.LengthMm, record.WidthMm);
-        return record.Kind switch
+        Piece piece = record.Kind switch
         {
             "part" => new PartPiece(at, record.Name!, record.Copy!.Value, record.Turned!.Value),
             "strip" => new StripPiece(
                 at, record.Name!, record.Copy!.Value, record.SubPanel!.Value, record.Order!.Value, Length.FromMillimetres(record.NetWidthMm!.Value)),
-            "leftover" => new LeftoverPiece(at),
+            "leftover" => new LeftoverPiece(at)
+            {
+                Ends = record.Ends is { } ends ? new Ends(Word<EndState>(ends.Left), Word<EndState>(ends.Right)) : default,
+            },
             "waste" => new WastePiece(at),
             _ => throw new OffcutsException(ErrorCode.DataIntegrity, $"A stored plan holds '{record.Kind}' where a kind of piece should stand."),
         };
+        return piece with { Loss = LossOf(record) };
     }
+
+    private static Loss? LossOf(PieceRecord record) => (record.LossThicknessMm, record.LossWidthMm) is (null, null)
+        ? null
+        : new Loss(Mm(record.LossThicknessMm) ?? Length.Zero, Mm(record.LossWidthMm) ?? Length.Zero);
 
     private static GlueUp ToGlueUp(GlueUpRecord record) => new(
         record.Panel, record.Copy, record.Species,

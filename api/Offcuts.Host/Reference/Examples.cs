@@ -3,12 +3,15 @@ namespace Offcuts.Host.Reference;
 /// <summary>Bodies that work as they are; a test sends each of them.</summary>
 internal static class Examples
 {
-    public const string Board = """{"species":"black-walnut","thicknessMm":25.4,"widthMm":152.4,"lengthMm":914.4,"place":"rack A","source":"writing desk"}""";
+    public const string Board = """
+        {"species":"black-walnut","thicknessMm":25.4,"widthMm":152.4,"lengthMm":914.4,"place":"rack A","source":"writing desk",
+         "batch":"log 3","warp":{"bowMm":6,"cupMm":1.5},"ends":{"left":"sound","right":"checked"}}
+        """;
 
     public const string BoardList = """
         unit: in
         boards:
-          - {species: walnut, size: 4/4 x 6 3/4 x 74, place: rack A}
+          - {species: walnut, size: 4/4 x 6 3/4 x 74, place: rack A, warp: "bow 1/4in, cup 1/16in", ends: sound}
         """;
 
     public const string Shop = """{"unit":"inch","currency":"USD","kerfMm":3.175,"planerWidthMm":330.2}""";

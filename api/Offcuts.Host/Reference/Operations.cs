@@ -19,7 +19,8 @@ internal static class Operations
             [
                 ("species", "Species id."), ("minThicknessMm", "Least thickness in millimetres."), ("maxThicknessMm", "Greatest thickness in millimetres."),
                 ("minLengthMm", "Least length in millimetres."), ("minWidthMm", "Least width in millimetres."),
-                ("status", "free, reserved, used or gone."), ("kind", "solid or sheet."), ("place", "Where it lies, exactly as entered."), .. Paging,
+                ("status", "free, reserved, used or gone."), ("kind", "solid or sheet."), ("place", "Where it lies, exactly as entered."),
+                ("batch", "Its batch, exactly as entered."), .. Paging,
             ],
         },
         new("POST", "/v1/boards", "createBoard", "Logs a board.") { Body = typeof(BoardEntry), Example = Examples.Board },

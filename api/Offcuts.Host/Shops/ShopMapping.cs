@@ -9,7 +9,8 @@ namespace Offcuts.Host.Shops;
 internal static class ShopMapping
 {
     private static readonly string[] Lengths =
-        ["kerf", "panelOversize", "seamAllowance", "planerWidth", "jointerWidth", "narrowestStrip", "widestStrip", "shortestAtPlaner", "shortestAtJointer"];
+        ["kerf", "panelOversize", "seamAllowance", "planerWidth", "jointerWidth", "narrowestStrip", "widestStrip", "shortestAtPlaner", "shortestAtJointer",
+        "flatEnough", "endTrimChecked", "endTrimUnknown", "factoryEdgeTrim"];
 
     public static Shop ToShop(ShopEntry entry, string at, Faults faults)
     {
@@ -32,6 +33,11 @@ internal static class ShopMapping
             ShortestAtPlaner = Size("shortestAtPlanerMm", entry.ShortestAtPlanerMm, standard.ShortestAtPlaner, zeroAllowed: true),
             ShortestAtJointer = Size("shortestAtJointerMm", entry.ShortestAtJointerMm, standard.ShortestAtJointer, zeroAllowed: true),
             Recut = entry.Recut ?? standard.Recut,
+            SkipPlaned = ToAllowances("skipPlaned", entry.SkipPlaned, standard.SkipPlaned),
+            FlatEnough = Size("flatEnoughMm", entry.FlatEnoughMm, standard.FlatEnough, zeroAllowed: true),
+            EndTrimChecked = Size("endTrimCheckedMm", entry.EndTrimCheckedMm, standard.EndTrimChecked, zeroAllowed: true),
+            EndTrimUnknown = Size("endTrimUnknownMm", entry.EndTrimUnknownMm, standard.EndTrimUnknown, zeroAllowed: true),
+            FactoryEdgeTrim = Size("factoryEdgeTrimMm", entry.FactoryEdgeTrimMm, standard.FactoryEdgeTrim, zeroAllowed: true),
         };
         faults.AddRules(at, () => ShopRules.Check(shop), [.. Lengths.Select(name => ($"#/{name}", $"#/{name}Mm"))]);
         return shop;
@@ -49,7 +55,9 @@ internal static class ShopMapping
         Words.Of(shop.Unit), shop.Currency, shop.Kerf.Millimetres, ToRecord(shop.Rough), ToRecord(shop.Surfaced), ToRecord(shop.Sheet),
         shop.PanelOversize.Millimetres, shop.SeamAllowance.Millimetres, shop.PlanerWidth.Millimetres, shop.JointerWidth.Millimetres,
         shop.NarrowestStrip.Millimetres, shop.WidestStrip.Millimetres, ToRecord(shop.Keep),
-        shop.ShortestAtPlaner.Millimetres, shop.ShortestAtJointer.Millimetres, shop.Recut);
+        shop.ShortestAtPlaner.Millimetres, shop.ShortestAtJointer.Millimetres, shop.Recut,
+        ToRecord(shop.SkipPlaned), shop.FlatEnough.Millimetres, shop.EndTrimChecked.Millimetres, shop.EndTrimUnknown.Millimetres,
+        shop.FactoryEdgeTrim.Millimetres);
 
     /// <summary>The shop with every value named, so that a later default does not change what was stored.</summary>
     public static ShopEntry ToEntry(Shop shop)
@@ -58,7 +66,8 @@ internal static class ShopMapping
         return new ShopEntry(
             record.Unit, record.Currency, record.KerfMm, record.Rough, record.Surfaced, record.Sheet, record.PanelOversizeMm,
             record.SeamAllowanceMm, record.PlanerWidthMm, record.JointerWidthMm, record.NarrowestStripMm, record.WidestStripMm,
-            record.Keep, record.ShortestAtPlanerMm, record.ShortestAtJointerMm, record.Recut);
+            record.Keep, record.ShortestAtPlanerMm, record.ShortestAtJointerMm, record.Recut,
+            record.SkipPlaned, record.FlatEnoughMm, record.EndTrimCheckedMm, record.EndTrimUnknownMm, record.FactoryEdgeTrimMm);
     }
 
     public static SizeRecord ToRecord(Dimensions size) => new(size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres);

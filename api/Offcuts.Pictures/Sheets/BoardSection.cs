@@ -13,7 +13,7 @@ internal static class BoardSection
             "section", "board",
             Markup.Html("h3", "spoken", FormattableString.Invariant($"Board {board.Number}: {Words.Name(document, board)}")),
             Markup.Html("div", "picture", Diagram.Element(document, board, withKey: false)),
-            Markup.Html("div", "tables", Cuts(document, board, pieces), Pieces(pieces)));
+            Markup.Html("div", "tables", Cuts(document, board, pieces), Pieces(document, board, pieces)));
     }
 
     private static XElement? Cuts(PlanDocument document, BoardCut board, IReadOnlyList<KeyedPiece> pieces)
@@ -59,13 +59,24 @@ internal static class BoardSection
         return letters.Length > 0 ? letters : "waste";
     }
 
-    private static XElement Pieces(IReadOnlyList<KeyedPiece> pieces) => Table.Of(
+    private static XElement Pieces(PlanDocument document, BoardCut board, IReadOnlyList<KeyedPiece> pieces) => Table.Of(
         ["", "Piece", "Becomes", "Cut to", "Then"],
         pieces.Where(piece => piece.Piece is not WastePiece).Select(piece => new object?[]
         {
             Table.Tick($"piece {piece.Key}"), Markup.Html("strong", null, piece.Key),
             piece.Piece is LeftoverPiece ? "leftover" : piece.Name,
             Markup.Html("span", "set", piece.Cut),
-            piece.Piece is LeftoverPiece ? "log it, back to the rack" : piece.Finished ?? "",
+            Then(document, board, piece),
         }));
+
+    private static string Then(PlanDocument document, BoardCut board, KeyedPiece piece)
+    {
+        if (piece.Piece is LeftoverPiece leftover)
+        {
+            return $"log it, back to the rack; ends: {EndsText.Format(leftover.Ends)}";
+        }
+
+        var warp = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId)?.Warp;
+        return string.Join("; ", new[] { piece.Finished ?? "", LossText.Of(piece.Piece.Loss, document.Unit, warp) }.Where(said => said.Length > 0));
+    }
 }

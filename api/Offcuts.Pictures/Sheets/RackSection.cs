@@ -14,6 +14,19 @@ internal static class RackSection
             Table.Of(["", "Board", "Wood", "Size", "Lies", "Note"], boards.Select(board => Row(document, board))));
     }
 
+    private static IEnumerable<string> Notes(PlanDocument document, Board? stock)
+    {
+        string?[] notes =
+        [
+            stock is { Warp.IsFlat: false } ? $"warped: {WarpText.Format(stock.Warp, document.Unit)}" : null,
+            stock is not null && stock.Ends != default ? $"ends: {EndsText.Format(stock.Ends)}" : null,
+            stock?.Batch is { } batch ? $"batch {batch}" : null,
+            stock?.Note,
+            stock?.Source is { } source ? $"from {source}" : null,
+        ];
+        return notes.OfType<string>();
+    }
+
     private static object?[] Row(PlanDocument document, BoardCut board)
     {
         var stock = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId);
@@ -21,7 +34,7 @@ internal static class RackSection
         [
             Table.Tick($"fetched {board.BoardId}"), Markup.Html("strong", null, Words.Name(document, board)),
             Words.Wood(document, board.Species, board.Kind, board.Surface), SizeText.Format(board.Size, document.Unit),
-            stock?.Place ?? "", string.Join("; ", new[] { stock?.Note, stock?.Source is { } source ? $"from {source}" : null }.OfType<string>()),
+            stock?.Place ?? "", string.Join("; ", Notes(document, stock)),
         ];
     }
 }

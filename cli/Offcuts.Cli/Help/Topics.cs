@@ -44,6 +44,33 @@ internal static class Topics
 
             'offcuts status' says which server or store is used, and why.
             """,
+        ["board-condition"] = """
+            The condition of a board
+
+            Warp: lay a straightedge or a string over the whole board and measure the largest gap.
+
+              bow     along the face, end to end          crook   along the edge, end to end
+              cup     across the face, edge to edge       twist   how high one corner stands when the other three lie flat
+
+              offcuts boards add 4/4 x 8 x 84 --species cherry --warp "bow 1/2, cup 1/8"
+
+            A piece cut from the board keeps less of it: half the length keeps a quarter of the bow, half the width a quarter of
+            the cup. So short and narrow parts come out of boards that could not be flattened whole, and the plan says for each what
+            it counts on losing. Surfaced stock that is already at a part's thickness may be out of flat by --flat-enough (offcuts
+            shop set; 1/32 in at first). Sheets are never planed: their warp is not recorded.
+
+            Ends: sound ends lose nothing. What comes off a checked end and off an end of rough stock that nobody looked at is set by
+            --end-trim-checked and --end-trim-unknown, the cut included. Both are nothing at first. Common practice: 1 to 2 in off a
+            checked end, 1/2 to 1 in off an unknown one; cut until a thin slice no longer snaps along a check. A plan says of each
+            leftover which of its ends are sound. --factory-edge-trim comes off all four edges of a sheet; an offcut of which both ends
+            are sound loses nothing.
+
+            Surface: rough, skip-planed (also skip, hit-or-miss) or surfaced. Each has its own milling allowances. Write the thickness
+            that skip-planed wood has, not the one it is sold by.
+
+            Reclaimed wood may hold metal: go over it with a detector before any blade. Wood that moved while it dried may move again
+            and bind a saw blade: the machine's manual decides what is safe.
+            """,
         ["lengths"] = """
             Lengths and sizes
 

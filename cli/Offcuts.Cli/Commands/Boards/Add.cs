@@ -21,9 +21,10 @@ internal static class Add
         "Log a board, or several exactly alike",
         "offcuts boards add 3/4 x 5 1/2 x 36 --species white-ash --place \"rack 2\"",
         "offcuts boards add 4/4 x 7 x 8ft --species black-walnut --quantity 2 --source \"bench build\"",
+        "offcuts boards add 15/16 x 8 x 70 --species white-oak --surface skip-planed --warp \"bow 1/4, cup 1/8\" --ends \"left checked\"",
         "offcuts boards add 18mm x 600mm x 1200mm --species baltic-birch")
         .With(Size, Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface, BoardOptions.Appearance,
-            BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
+            BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Batch, BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
         .Does(AddAsync);
 
     private static async Task<int> AddAsync(Run run)
@@ -37,9 +38,10 @@ internal static class Add
         var entry = new BoardEntry(
             run.Get(Species)!, size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres, run.Get(BoardOptions.Kind),
             run.Get(BoardOptions.Quantity) ?? 1,
-            run.Get(BoardOptions.Surface) ?? (nominal is null ? null : "surfaced"),
+            Condition.Surface(run.Get(BoardOptions.Surface)) ?? (nominal is null ? null : "surfaced"),
             run.Get(BoardOptions.Appearance) ?? "clear",
-            Place: run.Get(BoardOptions.Place), Source: run.Get(BoardOptions.Source), Note: run.Get(BoardOptions.Note));
+            Place: run.Get(BoardOptions.Place), Source: run.Get(BoardOptions.Source), Note: run.Get(BoardOptions.Note),
+            Batch: run.Get(BoardOptions.Batch), Warp: Condition.Warp(run, unit), Ends: Condition.Ends(run));
         var board = await api.CreateBoardAsync(entry, run.Cancellation);
         if (run.Json)
         {
@@ -50,7 +52,7 @@ internal static class Add
         // The id is the data: a script takes it, a person writes it on the end grain.
         run.Terminal.Out.WriteLine(SafeText.Of(board.Id));
         var reading = nominal is null ? "" : $" ({SizeText.FormatNominal(nominal, size)})";
-        run.Say($"Logged {BoardView.Species(board)}, {BoardView.Milled(board)}, {BoardView.Size(board, unit)}{reading}. Write {board.Id} on its end grain.");
+        run.Say($"Logged {BoardView.Species(board)}, {BoardView.Milled(board)}, {BoardView.Size(board, unit)}{reading}{BoardView.Condition(board, unit)}. Write {board.Id} on its end grain.");
         return ExitCode.Ok;
     }
 }

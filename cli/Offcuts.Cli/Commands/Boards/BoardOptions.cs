@@ -8,9 +8,12 @@ internal static class BoardOptions
     public static readonly Option<string> Species = new("--species") { Description = "Species, by id or name", HelpName = "SPECIES" };
     public static readonly Option<int?> Quantity = new("--quantity") { Description = "How many alike", HelpName = "COUNT", CustomParser = Values.Whole };
     public static readonly Option<string> Kind = Word("--kind", "What it is", "solid", "sheet");
-    public static readonly Option<string> Surface = Word("--surface", "How far it is milled", "rough", "surfaced");
+    public static readonly Option<string> Surface = Word("--surface", "How far it is milled", "rough", "skip-planed", "surfaced");
     public static readonly Option<string> Appearance = Word("--appearance", "What its faces are good for", "clear", "sound-knots", "paint");
     public static readonly Option<string> Status = Word("--status", "Where it is in its life", "free", "reserved", "used", "gone");
+    public static readonly Option<string> Batch = new("--batch") { Description = "The same tree or the same lot", HelpName = "TEXT" };
+    public static readonly Option<string> Warp = new("--warp") { Description = "How far it is out of flat over the whole board, for instance \"bow 1/4, twist 1/16\"; or flat", HelpName = "WARP" };
+    public static readonly Option<string> Ends = new("--ends") { Description = "State of its ends: sound, checked, unknown, or \"left checked, right sound\"", HelpName = "ENDS" };
     public static readonly Option<string> Place = new("--place") { Description = "Where it lies", HelpName = "TEXT" };
     public static readonly Option<string> Source = new("--source") { Description = "Where it came from", HelpName = "TEXT" };
     public static readonly Option<string> Note = new("--note") { Description = "Anything else worth remembering", HelpName = "TEXT" };

@@ -17,15 +17,25 @@ internal static class BoardView
     /// <summary><c>sheet</c>, or how far solid wood is milled: sheets are never planed.</summary>
     public static string Milled(BoardRecord board) => board.Kind == "sheet" ? "sheet" : board.Surface;
 
+    /// <summary>Warp and ends in words, to follow a board's size; empty where there is nothing to say.</summary>
+    public static string Condition(BoardRecord board, DisplayUnit unit)
+    {
+        var ends = Boards.Condition.Text(board.Ends) is { } known ? $"ends {known}" : null;
+        return string.Concat(new[] { Boards.Condition.Text(board.Warp, unit), ends }.OfType<string>().Select(said => $", {said}"));
+    }
+
     /// <summary>A list.</summary>
     public static void WriteTable(IEnumerable<BoardRecord> boards, DisplayUnit unit, Terminal terminal)
     {
-        var table = new Table("ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", "STATUS", "PLACE");
-        foreach (var board in boards)
+        var all = boards.ToList();
+        // Columns that few boards fill are there only where one does.
+        var (warped, batched) = (all.Exists(board => board.Warp is not null), all.Exists(board => board.Batch is not null));
+        var table = new Table(["ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", .. Column(warped, "WARP"), .. Column(batched, "BATCH"), "STATUS", "PLACE"]);
+        foreach (var board in all)
         {
-            table.Add(
-                board.Id, Species(board), Size(board, unit), board.Quantity.ToString(CultureInfo.InvariantCulture),
-                Milled(board), board.Appearance, board.Status, board.Place);
+            table.Add([
+                board.Id, Species(board), Size(board, unit), board.Quantity.ToString(CultureInfo.InvariantCulture), Milled(board), board.Appearance,
+                .. Column(warped, Boards.Condition.Text(board.Warp, unit)), .. Column(batched, board.Batch), board.Status, board.Place]);
         }
 
         table.Write(terminal);
@@ -39,7 +49,8 @@ internal static class BoardView
         [
             ("Board", board.Id), ("Species", Species(board)), ("Size", Size(board, unit)),
             ("Quantity", board.Quantity.ToString(CultureInfo.InvariantCulture)), ("Kind", board.Kind == "sheet" ? "sheet" : $"{board.Kind}, {board.Surface}"),
-            ("Appearance", board.Appearance), ("Status", board.Status), ("Place", board.Place), ("Source", board.Source),
+            ("Appearance", board.Appearance), ("Status", board.Status), ("Warp", Boards.Condition.Text(board.Warp, unit)), ("Ends", Boards.Condition.Text(board.Ends)),
+            ("Batch", board.Batch), ("Place", board.Place), ("Source", board.Source),
             ("Logged", logged), ("Note", board.Note), .. board.Defects.Select(defect => ("Defect", (string?)Defect(defect, unit))),
         ];
         foreach (var (name, value) in rows.Where(row => !string.IsNullOrEmpty(row.Value)))
@@ -47,6 +58,8 @@ internal static class BoardView
             terminal.Out.WriteLine($"{name + ":",-11} {SafeText.Of(value)}");
         }
     }
+
+    private static IEnumerable<T> Column<T>(bool isThere, T cell) => isThere ? [cell] : [];
 
     private static string Defect(DefectRecord defect, DisplayUnit unit)
     {

@@ -14,9 +14,11 @@ internal static class Edit
         "edit",
         "Change what is known of a board; what is not named stays as it is",
         "offcuts boards edit K7M --place \"wall rack\" --status reserved",
+        "offcuts boards edit K7M --warp flat --ends sound",
         "offcuts boards edit K7M --size \"3/4 x 5 1/2 x 30 1/4\" --note \"split end cut off\"")
         .With(BoardOptions.Id, Size, BoardOptions.Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface,
-            BoardOptions.Appearance, BoardOptions.Status, BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
+            BoardOptions.Appearance, BoardOptions.Status, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Batch,
+            BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
         .Does(EditAsync);
 
     private static async Task<int> EditAsync(Run run)
@@ -40,13 +42,16 @@ internal static class Edit
             size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres,
             kind,
             run.Get(BoardOptions.Quantity) ?? old.Quantity,
-            run.Get(BoardOptions.Surface) ?? milled,
+            Condition.Surface(run.Get(BoardOptions.Surface)) ?? milled,
             run.Get(BoardOptions.Appearance) ?? old.Appearance,
             run.Get(BoardOptions.Status) ?? old.Status,
             old.Defects,
             run.Get(BoardOptions.Place) ?? old.Place,
             run.Get(BoardOptions.Source) ?? old.Source,
-            run.Get(BoardOptions.Note) ?? old.Note);
+            run.Get(BoardOptions.Note) ?? old.Note,
+            run.Get(BoardOptions.Batch) ?? old.Batch,
+            Condition.Warp(run, unit, old.Warp),
+            Condition.Ends(run, old.Ends));
         var board = await api.ReplaceBoardAsync(old.Id, entry, run.Cancellation);
         if (run.Json)
         {

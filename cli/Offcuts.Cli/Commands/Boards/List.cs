@@ -17,9 +17,10 @@ internal static class List
         "List boards, oldest first",
         "offcuts boards list",
         "offcuts boards list --species white-ash --min-length \"30 1/2\" --status free",
+        "offcuts boards list --batch \"log 3\"",
         "offcuts boards list --place \"rack 2\" --json")
         .With(BoardOptions.Species, MinThickness, MaxThickness, MinLength, MinWidth,
-            BoardOptions.Status, BoardOptions.Kind, BoardOptions.Place)
+            BoardOptions.Status, BoardOptions.Kind, BoardOptions.Batch, BoardOptions.Place)
         .Does(ListAsync);
 
     private static async Task<int> ListAsync(Run run)
@@ -35,6 +36,7 @@ internal static class List
             MinWidthMm = Lengths.Millimetres(run, MinWidth, unit),
             Status = run.Get(BoardOptions.Status),
             Kind = run.Get(BoardOptions.Kind),
+            Batch = run.Get(BoardOptions.Batch),
             Place = run.Get(BoardOptions.Place),
             Limit = Paging.Largest,
         };

@@ -69,7 +69,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
                 $"  {Count(board.Number),2}. {which}{place}: {board.SpeciesName ?? board.Species}, {Milled(board.Kind, board.Surface)}, {Lengths.Text(board.Size, unit)}; {board.FirstCut} first"));
             foreach (var piece in board.Pieces.Where(piece => piece.Kind != "waste"))
             {
-                to.WriteLine(SafeText.Of($"        {Piece(piece),-30} {Face(piece)}{(piece.Turned == true ? ", turned" : "")}".TrimEnd()));
+                to.WriteLine(SafeText.Of($"        {Piece(piece),-30} {Face(piece)}{(piece.Turned == true ? ", turned" : "")}{Loss(piece)}".TrimEnd()));
             }
         }
     }
@@ -156,6 +156,8 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
     }
 
     private string Face(PieceRecord piece) => SizeText.FormatFace(Length.FromMillimetres(piece.WidthMm), Length.FromMillimetres(piece.LengthMm), unit);
+
+    private string Loss(PieceRecord piece) => Boards.Condition.Loss(piece, unit) is { Length: > 0 } loss ? $"; {loss}" : "";
 
     private static string Milled(string kind, string surface) => kind == "sheet" ? "sheet" : surface;
 

@@ -67,5 +67,6 @@ internal static class Set
     private static ShopEntry ToEntry(ShopRecord shop) => new(
         shop.Unit, shop.Currency, shop.KerfMm, shop.Rough, shop.Surfaced, shop.Sheet, shop.PanelOversizeMm, shop.SeamAllowanceMm,
         shop.PlanerWidthMm, shop.JointerWidthMm, shop.NarrowestStripMm, shop.WidestStripMm, shop.Keep,
-        shop.ShortestAtPlanerMm, shop.ShortestAtJointerMm, shop.Recut);
+        shop.ShortestAtPlanerMm, shop.ShortestAtJointerMm, shop.Recut,
+        shop.SkipPlaned, shop.FlatEnoughMm, shop.EndTrimCheckedMm, shop.EndTrimUnknownMm, shop.FactoryEdgeTrimMm);
 }

@@ -1,0 +1,62 @@
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands.Boards;
+
+/// <summary>The condition of a board between the command line and the wire.</summary>
+internal static class Condition
+{
+    /// <summary>The word for a surface as the wire has it; the trade also says skip and hit-or-miss.</summary>
+    public static string? Surface(string? word) => word?.Trim().ToLowerInvariant() is "skip" or "hit-or-miss" ? "skip-planed" : word;
+
+    /// <summary>The warp that was given; <paramref name="otherwise"/> if none was.</summary>
+    /// <exception cref="CliException">It is no warp.</exception>
+    public static WarpRecord? Warp(Run run, DisplayUnit unit, WarpRecord? otherwise = null)
+    {
+        if (run.Get(BoardOptions.Warp) is not { } text)
+        {
+            return otherwise;
+        }
+
+        return WarpText.TryParse(text, unit, out var warp, out var error)
+            ? new(warp.Bow.Millimetres, warp.Crook.Millimetres, warp.Cup.Millimetres, warp.Twist.Millimetres)
+            : throw CliException.Invalid($"{BoardOptions.Warp.Name}: {error}");
+    }
+
+    /// <summary>The ends that were given; <paramref name="otherwise"/> if none were.</summary>
+    /// <exception cref="CliException">It does not say how the ends are.</exception>
+    public static EndsRecord? Ends(Run run, EndsRecord? otherwise = null)
+    {
+        if (run.Get(BoardOptions.Ends) is not { } text)
+        {
+            return otherwise;
+        }
+
+        return EndsText.TryParse(text, out var ends, out var error)
+            ? new(Word(ends.Left), Word(ends.Right))
+            : throw CliException.Invalid($"{BoardOptions.Ends.Name}: {error}");
+    }
+
+    /// <summary>A warp in words; null for a flat board.</summary>
+    public static string? Text(WarpRecord? warp, DisplayUnit unit) => warp is null ? null : WarpText.Format(
+        new(Length.FromMillimetres(warp.BowMm), Length.FromMillimetres(warp.CrookMm), Length.FromMillimetres(warp.CupMm), Length.FromMillimetres(warp.TwistMm)), unit);
+
+    /// <summary>The ends in words; null where nothing is known of them.</summary>
+    public static string? Text(EndsRecord? ends) =>
+        ends is null or { Left: "unknown", Right: "unknown" } ? null
+        : ends.Left == ends.Right ? ends.Left
+        : $"left {ends.Left}, right {ends.Right}";
+
+    /// <summary>What a piece of a plan loses to warp, in words; empty for nothing.</summary>
+    public static string Loss(PieceRecord piece, DisplayUnit unit) => LossText.Of(
+        (piece.LossThicknessMm, piece.LossWidthMm) is (null, null) ? null
+            : new Loss(Length.FromMillimetres(piece.LossThicknessMm ?? 0), Length.FromMillimetres(piece.LossWidthMm ?? 0)),
+        unit);
+
+    private static string Word(EndState state) => state switch
+    {
+        EndState.Checked => "checked",
+        EndState.Sound => "sound",
+        EndState.Unknown => "unknown",
+    };
+}
