@@ -27,7 +27,7 @@ public enum AuditRule
     /// <summary>Rule 5: the cuts, made in order, go right through the piece that each divides, are a kerf wide, and leave the pieces listed.</summary>
     SawCuts,
 
-    /// <summary>Rule 5: blanks are separated by at most three turns of cutting direction (two without <c>Recut</c>), then trimmed.</summary>
+    /// <summary>Rule 5: blanks are separated by at most three turns of cutting direction (two without <c>Recut</c>), then trimmed; on a board with defects in each area that cuts along them free.</summary>
     Stages,
 
     /// <summary>Rule 2: a blank is the finished part and its allowances, turned only if the grain is free.</summary>
@@ -45,7 +45,7 @@ public enum AuditRule
     /// <summary>Rule 1: the board looks at least as good as the part asks for.</summary>
     Appearance,
 
-    /// <summary>Rule 6: no blank, strip or kept leftover lies over a defect.</summary>
+    /// <summary>Rule 6: no blank or strip lies over a defect that its part or panel does not tolerate, no kept leftover over any.</summary>
     Defects,
 
     /// <summary>Rule 6: no blank, strip or kept leftover lies in an end or edge that is trimmed off.</summary>

@@ -61,7 +61,10 @@ internal sealed record SourcedCut(BoardCut Board, Board? Stock, OfferSize? Offer
     public Appearance? Appearance => Stock?.Appearance ?? Offer?.Offer.Appearance;
 
     /// <summary>What is on the board in stock and what the plan says is on it.</summary>
-    public IEnumerable<Rect> DefectAreas => Board.Defects.Concat(Stock?.Defects ?? []).Select(defect => defect.Area).Distinct();
+    public IEnumerable<Defect> Defects => Board.Defects.Concat(Stock?.Defects ?? []).Distinct();
+
+    /// <summary>Where the defects are.</summary>
+    public IEnumerable<Rect> DefectAreas => Defects.Select(defect => defect.Area).Distinct();
 
     /// <summary>The whole face.</summary>
     public Rect Face => new(Length.Zero, Length.Zero, Board.Size.Length, Board.Size.Width);

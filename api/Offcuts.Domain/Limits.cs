@@ -18,6 +18,9 @@ public static class Limits
     /// <summary>Most defects recorded on one board.</summary>
     public const int MaxDefects = 100;
 
+    /// <summary>Most kinds of defects that one part or panel tolerates.</summary>
+    public const int MaxTolerated = 20;
+
     /// <summary>Longest name, in characters.</summary>
     public const int MaxName = 80;
 

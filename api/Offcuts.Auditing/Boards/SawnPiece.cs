@@ -12,6 +12,9 @@ internal sealed class SawnPiece(Rect at)
     /// <summary>The direction of the cut that divides it.</summary>
     public FirstCut? Direction { get; private set; }
 
+    /// <summary>From where to where the blade goes through it, along the board for a crosscut, across it for a rip.</summary>
+    public (Length From, Length To) Blade { get; private set; }
+
     /// <summary>What the cut leaves.</summary>
     public IReadOnlyList<SawnPiece> Halves { get; private set; } = [];
 
@@ -82,6 +85,7 @@ internal sealed class SawnPiece(Rect at)
     private void Divide(FirstCut direction, Rect before, Rect behind)
     {
         Direction = direction;
+        Blade = (before.Right, behind.X);
         Halves = [.. new[] { before, behind }.Where(Rects.HasArea)
             .Select(half => new SawnPiece(direction == FirstCut.Crosscut ? half : half.Transposed()))];
     }

@@ -7,6 +7,8 @@ namespace Offcuts.Auditing.Boards;
 /// The last cut that separates the piece from another blank or strip belongs at the latest to stage three (two without
 /// <see cref="Shop.Recut"/>); the cuts behind it only trim the piece, in one more stage at most.
 /// Cuts before the first that separates two blanks or strips are not counted: they free the board's clear part from its ends, edges and defects.
+/// A board with defects may first be divided along their edges as often as it takes; each area that this frees has its stages for itself, and its
+/// own first direction.
 /// With a kerf of nothing and unlisted cuts nothing is checked here, because the order of the cuts is not known.
 /// </summary>
 internal static class Stages
@@ -18,14 +20,63 @@ internal static class Stages
             return;
         }
 
-        var start = whole;
-        while (start.Halves.Count > 0 && start.Halves.Count(half => half.Useful > 0) < 2)
+        var most = scope.Problem.Shop.Recut ? 3 : 2;
+        var defects = cut.DefectAreas.ToList();
+        FirstCut[] firsts = defects.Count == 0 ? [cut.Board.FirstCut] : [FirstCut.Crosscut, FirstCut.Rip];
+        CheckArea(whole);
+
+        void CheckArea(SawnPiece piece)
         {
-            start = start.Halves.FirstOrDefault(half => half.Useful > 0) ?? start.Halves[0];
+            var area = Divided(piece);
+            var faults = firsts.Select(first => Faults(area, first, most)).ToList();
+            if (area.Useful == 0 || faults.Exists(each => each.Count == 0))
+            {
+                return;
+            }
+
+            if (IsAlongDefect(area, defects))
+            {
+                foreach (var half in area.Halves)
+                {
+                    CheckArea(half);
+                }
+
+                return;
+            }
+
+            foreach (var (blank, stage, separating) in faults[0])
+            {
+                scope.Findings.Add(
+                    AuditRule.Stages,
+                    $"Board {cut.Board.Number}: the piece at {blank.At} is separated at stage {separating} and free at stage {stage}; {most} and trimming are allowed.");
+            }
+        }
+    }
+
+    /// <summary>Whether the cut begins or ends where a defect does: the blade runs in the defect, or next to it where the defect is narrower.</summary>
+    private static bool IsAlongDefect(SawnPiece piece, List<Rect> defects) => piece.Direction is { } direction && defects.Exists(defect =>
+    {
+        var (low, high) = direction == FirstCut.Crosscut ? (defect.X, defect.Right) : (defect.Y, defect.Top);
+        return piece.Blade.From == low || piece.Blade.To == high;
+    });
+
+    /// <summary>What the cuts leave that only free it: the first piece that a cut separates into several with blanks or strips, or the only one.</summary>
+    private static SawnPiece Divided(SawnPiece piece)
+    {
+        while (piece.Halves.Count > 0 && piece.Halves.Count(half => half.Useful > 0) < 2)
+        {
+            piece = piece.Halves.FirstOrDefault(half => half.Useful > 0) ?? piece.Halves[0];
         }
 
-        var most = scope.Problem.Shop.Recut ? 3 : 2;
-        Walk(start, 0, 0, cut.Board.FirstCut == FirstCut.Crosscut ? FirstCut.Rip : FirstCut.Crosscut);
+        return piece;
+    }
+
+    /// <summary>The pieces that take too many stages if the first goes in a direction.</summary>
+    private static List<(SawnPiece Piece, int Stage, int Separating)> Faults(SawnPiece area, FirstCut first, int most)
+    {
+        var faults = new List<(SawnPiece, int, int)>();
+        Walk(area, 0, 0, first == FirstCut.Crosscut ? FirstCut.Rip : FirstCut.Crosscut);
+        return faults;
 
         void Walk(SawnPiece piece, int stage, int separating, FirstCut last)
         {
@@ -36,14 +87,16 @@ internal static class Stages
 
             if (piece.Direction is not { } direction)
             {
-                scope.Findings.Require(
-                    separating <= most && stage <= most + 1, AuditRule.Stages,
-                    $"Board {cut.Board.Number}: the piece at {piece.At} is separated at stage {separating} and free at stage {stage}; {most} and trimming are allowed.");
+                if (separating > most || stage > most + 1)
+                {
+                    faults.Add((piece, stage, separating));
+                }
+
                 return;
             }
 
             // Before the first cut the stage is 0, so a board that is not cut in its first direction begins with stage 2.
-            var next = stage == 0 ? (direction == cut.Board.FirstCut ? 1 : 2) : direction == last ? stage : stage + 1;
+            var next = stage == 0 ? (direction == first ? 1 : 2) : direction == last ? stage : stage + 1;
             var separates = piece.Halves.Count(half => half.Useful > 0) > 1;
             foreach (var half in piece.Halves)
             {

@@ -43,6 +43,11 @@ public sealed record Part
     /// <summary>Whether the grain must run along the part's length.</summary>
     public Grain Grain { get; init; } = Grain.Fixed;
 
+    /// <summary>
+    /// Kinds of defects that the part may contain, because its face is hidden or painted (see <see cref="DefectKinds"/>); empty for none.
+    /// </summary>
+    public IReadOnlyList<string> Tolerates { get; init; } = [];
+
     /// <summary>The finish group, if it belongs to one.</summary>
     public string? Group { get; init; }
 }
@@ -70,6 +75,9 @@ public sealed record Panel
 
     /// <summary>The least appearance accepted.</summary>
     public Appearance Appearance { get; init; } = Appearance.SoundKnots;
+
+    /// <summary>Kinds of defects that its strips may contain, because its faces are hidden or painted (see <see cref="DefectKinds"/>); empty for none.</summary>
+    public IReadOnlyList<string> Tolerates { get; init; } = [];
 
     /// <summary>The finish group, if it belongs to one.</summary>
     public string? Group { get; init; }

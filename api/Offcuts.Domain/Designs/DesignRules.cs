@@ -25,6 +25,7 @@ public static class DesignRules
             var at = $"#/parts/{index}";
             CheckMember(at, part.Name, part.Quantity, part.Finished, names, faults);
             CheckSpecies(at, part.Species, part.Group, groups, faults);
+            CheckTolerates(at, part.Tolerates, faults);
         }
 
         foreach (var (index, panel) in design.Panels.Index())
@@ -32,6 +33,7 @@ public static class DesignRules
             var at = $"#/panels/{index}";
             CheckMember(at, panel.Name, panel.Quantity, panel.Finished, names, faults);
             CheckSpecies(at, panel.Species, panel.Group, groups, faults);
+            CheckTolerates(at, panel.Tolerates, faults);
             CheckStrips(at, panel, faults);
         }
 
@@ -81,6 +83,21 @@ public static class DesignRules
         else if (species.Count == 0 && (named is null || named.Species.Count == 0))
         {
             faults.Add($"{at}/species", $"No species is named here or in the group: give one or more, or a class such as hardwood.");
+        }
+    }
+
+    private static void CheckTolerates(string at, IReadOnlyList<string> tolerates, FaultList faults)
+    {
+        faults.Count($"{at}/tolerates", tolerates.Count, 0, Limits.MaxTolerated);
+        foreach (var (index, kind) in tolerates.Index())
+        {
+            faults.Text($"{at}/tolerates/{index}", kind, Limits.MaxName, required: true);
+            if (DefectKinds.HoldMetal(kind))
+            {
+                faults.Add(
+                    $"{at}/tolerates/{index}",
+                    $"No part can tolerate {LengthText.Quote(kind)}: a blade meets the metal. Take it off the list; where the metal is gone, record and tolerate its hole, such as a nail hole.");
+            }
         }
     }
 

@@ -54,7 +54,7 @@ public enum WarningKind
     /// <summary>A blank is shorter than is safe at the jointer.</summary>
     ShortForJointer,
 
-    /// <summary>A board has recorded defects: only its largest clear rectangle was used.</summary>
+    /// <summary>A board has recorded defects: the plan cuts around them, but a record is not the wood.</summary>
     Defects,
 
     /// <summary>A wide solid panel moves across the grain with the seasons.</summary>

@@ -26,7 +26,7 @@ public static class PlanText
     public static string Of(PlanWarning warning, DisplayUnit unit) => warning.Kind switch
     {
         WarningKind.ShortForPlaner or WarningKind.ShortForJointer => ShortBlankText.Of([warning], unit).Single(),
-        WarningKind.Defects => $"Board {warning.Subject} has recorded defects, so only its largest clear rectangle is used: "
+        WarningKind.Defects => $"Board {warning.Subject} has recorded defects, and the plan cuts around them as they are on record: "
             + "look it over for splits, knots and metal before you cut.",
         WarningKind.WidePanel => $"{warning.Subject} is a solid panel{Wide(warning, unit)} that moves across the grain with the seasons: "
             + "fix it so that it can.",

@@ -8,12 +8,10 @@ internal sealed class MissingReasons(PlanningProblem problem)
 {
     private readonly Milling milling = new(problem.Shop);
 
-    private readonly List<(string Id, BoardClass Class, Length Along, Length Across)> sources =
+    private readonly List<SourceOfWood> sources =
     [
-        .. problem.Stock.Select(board => (board.Id, Class: BoardClass.Of(board), Clear: new Trims(problem.Shop).Clear(board) ?? default))
-            .Concat(problem.Offers.Where(offer => offer.Available != 0).SelectMany(OfferSize.Of)
-                .Select(size => (size.Offer.Id, Class: BoardClass.Of(size.Offer), Clear: new Trims(problem.Shop).Usable(size) ?? default)))
-            .Select(entry => (entry.Id, entry.Class, entry.Clear.Length, entry.Clear.Width)),
+        .. problem.Stock.Select(board => SourceOfWood.Of(board, new Trims(problem.Shop))),
+        .. problem.Offers.Where(offer => offer.Available != 0).SelectMany(OfferSize.Of).Select(size => SourceOfWood.Of(size, new Trims(problem.Shop))),
     ];
 
     /// <summary>Why a part cannot be had from one of the species; null if one piece of it can.</summary>
@@ -30,7 +28,7 @@ internal sealed class MissingReasons(PlanningProblem problem)
     }
 
     private MissingPart? Furthest(
-        string name, int quantity, Func<(string Id, BoardClass Class, Length Along, Length Across), Obstacle?> obstacleOf)
+        string name, int quantity, Func<SourceOfWood, Obstacle?> obstacleOf)
     {
         Obstacle? best = new(MissingReason.NoSuchSpecies, null, null);
         string? closest = null;
@@ -52,7 +50,7 @@ internal sealed class MissingReasons(PlanningProblem problem)
         return new MissingPart(name, quantity, best.Value.Reason, closest, best.Value.Needed, best.Value.Has);
     }
 
-    private Obstacle? OfPart(Part part, IReadOnlyList<string> species, (string Id, BoardClass Class, Length Along, Length Across) source)
+    private Obstacle? OfPart(Part part, IReadOnlyList<string> species, SourceOfWood source)
     {
         if (General(species, part.Appearance, part.Finished.Thickness, source.Class, out var widest) is { } general)
         {
@@ -67,27 +65,27 @@ internal sealed class MissingReasons(PlanningProblem problem)
             return new Obstacle(MissingReason.TooWideForMachines, across, widest);
         }
 
-        var upright = Lies(part.Finished.Thickness, along, across, isTurned: false, source);
+        var upright = Lies(part.Finished.Thickness, along, across, isTurned: false, source, part.Tolerates);
         if (upright is null || part.Grain != Grain.Free)
         {
             return upright;
         }
 
-        var turned = Lies(part.Finished.Thickness, across, along, isTurned: true, source);
+        var turned = Lies(part.Finished.Thickness, across, along, isTurned: true, source, part.Tolerates);
         return turned is null || turned.Value.IsFurtherThan(upright.Value) ? turned : upright;
     }
 
     /// <summary>What keeps a blank from lying on a board with so much along and across it: its size, or what its warp takes besides.</summary>
     private Obstacle? Lies(
-        Length thickness, Length along, Length across, bool isTurned, (string Id, BoardClass Class, Length Along, Length Across) source)
+        Length thickness, Length along, Length across, bool isTurned, SourceOfWood source, IReadOnlyList<string> tolerates)
     {
-        if (Fit(along, across, source.Along, source.Across) is { } obstacle)
+        if (Fit(along, across, source, tolerates) is { } obstacle)
         {
             return obstacle;
         }
 
         var wide = across + source.Class.Flattening.Crook(along);
-        if (wide <= source.Across && milling.Serves(source.Class, thickness, along, wide, isTurned ? along : wide))
+        if (source.HasPlaceFor(along, wide, tolerates) && milling.Serves(source.Class, thickness, along, wide, isTurned ? along : wide))
         {
             return null;
         }
@@ -98,7 +96,7 @@ internal sealed class MissingReasons(PlanningProblem problem)
             : new Obstacle(MissingReason.TooWarped, null, null);
     }
 
-    private Obstacle? OfPanel(Panel panel, IReadOnlyList<string> species, (string Id, BoardClass Class, Length Along, Length Across) source)
+    private Obstacle? OfPanel(Panel panel, IReadOnlyList<string> species, SourceOfWood source)
     {
         if (source.Class.Kind == BoardKind.Sheet)
         {
@@ -117,7 +115,7 @@ internal sealed class MissingReasons(PlanningProblem problem)
             return new Obstacle(MissingReason.TooWideForMachines, narrowest, widest);
         }
 
-        return Lies(panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, isTurned: false, source);
+        return Lies(panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, isTurned: false, source, panel.Tolerates);
     }
 
     private Obstacle? General(IReadOnlyList<string> species, Appearance appearance, Length thickness, BoardClass cls, out Length? widest)
@@ -142,10 +140,10 @@ internal sealed class MissingReasons(PlanningProblem problem)
         return null;
     }
 
-    private static Obstacle? Fit(Length along, Length across, Length boardAlong, Length boardAcross) =>
-        along > boardAlong ? new Obstacle(MissingReason.TooShort, along, boardAlong)
-        : across > boardAcross ? new Obstacle(MissingReason.TooNarrow, across, boardAcross)
-        : null;
+    private static Obstacle? Fit(Length along, Length across, SourceOfWood source, IReadOnlyList<string> tolerates) =>
+        source.HasPlaceFor(along, across, tolerates) ? null
+        : along > source.Along ? new Obstacle(MissingReason.TooShort, along, source.Along)
+        : new Obstacle(MissingReason.TooNarrow, across, source.Across);
 
     /// <summary>What stops a source: a later reason is further, and of the same reason the one that lacks least.</summary>
     private readonly record struct Obstacle(MissingReason Reason, Length? Needed, Length? Has)

@@ -7,7 +7,7 @@ namespace Offcuts.Planning.Layout;
 /// Cuts one board: turns a pattern into pieces with exact places and saw cuts in order. Of what is <c>lost</c>, defects and trimmed ends and edges, nothing
 /// is kept.
 /// </summary>
-internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost, bool ripFirst)
+internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
 {
     private readonly List<Piece> pieces = [];
     private readonly List<SawCut> cuts = [];
@@ -16,18 +16,15 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost, bool ripF
 
     public IReadOnlyList<SawCut> Cuts => cuts;
 
-    /// <summary>Cuts a board of the given face down to its clear rectangle, and that by the pattern's sections.</summary>
-    public void Cut(Rect face, Rect clear, IReadOnlyList<Section> sections, PieceNames names)
+    /// <summary>Saws a board down to its areas first, then cuts each area by its own sections.</summary>
+    public void Cut(Region board, IReadOnlyList<AreaPattern> areas, PieceNames names)
     {
         var offcuts = new List<Rect>();
-        var fronts = SplitOff(Isolate(face, clear, offcuts), alongX: !ripFirst, sections.Select(section => section.First), offcuts);
-        foreach (var (front, section) in fronts.Zip(sections))
+        var used = areas.Where(area => area.Sections.Count > 0).ToDictionary(area => area.Area.Clear);
+        Free(board, used, offcuts);
+        foreach (var area in areas.Where(area => area.Sections.Count > 0))
         {
-            var bands = SplitOff(front, alongX: ripFirst, section.Bands.Select(band => band.Second), offcuts);
-            foreach (var (rect, band) in bands.Zip(section.Bands))
-            {
-                CutBand(rect, section, band, names, offcuts);
-            }
+            CutArea(area, names, offcuts);
         }
 
         foreach (var offcut in offcuts)
@@ -36,7 +33,46 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost, bool ripF
         }
     }
 
-    private void CutBand(Rect rect, Section section, Band band, PieceNames names, List<Rect> offcuts)
+    /// <summary>The cuts that free the areas. A piece that holds no area in use is put away in one.</summary>
+    private void Free(Region region, Dictionary<Rect, AreaPattern> used, List<Rect> offcuts)
+    {
+        if (!Holds(region, used))
+        {
+            offcuts.Add(region.At);
+        }
+        else if (region is SawnRegion sawn)
+        {
+            if (sawn.Kerf is { Length.Ticks: > 0, Width.Ticks: > 0 })
+            {
+                cuts.Add(new SawCut(cuts.Count + 1, sawn.Direction, sawn.Kerf));
+            }
+
+            foreach (var part in new[] { sawn.Front, sawn.Behind }.OfType<Region>())
+            {
+                Free(part, used, offcuts);
+            }
+        }
+    }
+
+    private static bool Holds(Region? region, Dictionary<Rect, AreaPattern> used) => region is SawnRegion sawn
+        ? Holds(sawn.Front, used) || Holds(sawn.Behind, used)
+        : region is AreaRegion area && used.ContainsKey(area.At);
+
+    private void CutArea(AreaPattern area, PieceNames names, List<Rect> offcuts)
+    {
+        var (_, ripFirst, sections) = area;
+        var fronts = SplitOff(area.Area.Clear, alongX: !ripFirst, sections.Select(section => section.First), offcuts);
+        foreach (var (front, section) in fronts.Zip(sections))
+        {
+            var bands = SplitOff(front, alongX: ripFirst, section.Bands.Select(band => band.Second), offcuts);
+            foreach (var (rect, band) in bands.Zip(section.Bands))
+            {
+                CutBand(rect, section, band, ripFirst, names, offcuts);
+            }
+        }
+    }
+
+    private void CutBand(Rect rect, Section section, Band band, bool ripFirst, PieceNames names, List<Rect> offcuts)
     {
         if (band.Strip is { } strip)
         {
@@ -107,36 +143,6 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost, bool ripF
             : rect with { Y = rect.Y + extent + kerf, Width = rest });
     }
 
-    /// <summary>Cuts a rectangle out of a larger one by guillotine cuts that take nothing from it.</summary>
-    private Rect Isolate(Rect whole, Rect target, List<Rect> offcuts)
-    {
-        var rest = CutLow(whole, alongX: true, target.X, offcuts);
-        rest = SplitOff(rest, true, [target.Length.Ticks], offcuts)[0];
-        rest = CutLow(rest, alongX: false, target.Y, offcuts);
-        return SplitOff(rest, false, [target.Width.Ticks], offcuts)[0];
-    }
-
-    private Rect CutLow(Rect rect, bool alongX, Length at, List<Rect> offcuts)
-    {
-        var low = at - (alongX ? rect.X : rect.Y);
-        if (low == Length.Zero)
-        {
-            return rect;
-        }
-
-        var extent = Length.Larger(Length.Zero, low - shop.Kerf);
-        if (extent > Length.Zero)
-        {
-            var (front, rest) = Split(rect, alongX, extent);
-            offcuts.Add(front);
-            return rest!.Value;
-        }
-
-        cuts.Add(new SawCut(
-            cuts.Count + 1, alongX ? FirstCut.Crosscut : FirstCut.Rip, alongX ? rect with { Length = low } : rect with { Width = low }));
-        return alongX ? rect with { X = at, Length = rect.Length - low } : rect with { Y = at, Width = rect.Width - low };
-    }
-
     /// <summary>A clear offcut is kept if it is large enough; from one over what is lost the largest clear rectangle is, and so on with the rest.</summary>
     private void PutAway(Rect rect)
     {
@@ -151,12 +157,33 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost, bool ripF
         }
         else
         {
-            var offcuts = new List<Rect>();
-            pieces.Add(new LeftoverPiece(Isolate(rect, clear.Value, offcuts)));
-            foreach (var offcut in offcuts)
+            Region kept = new AreaRegion(clear.Value, []);
+            PutAway(Region.Isolate(rect, clear.Value, shop.Kerf, kept), kept);
+        }
+    }
+
+    /// <summary>Saws what is kept free and puts away what comes off around it.</summary>
+    private void PutAway(Region region, Region kept)
+    {
+        if (region == kept)
+        {
+            pieces.Add(new LeftoverPiece(kept.At));
+        }
+        else if (region is SawnRegion sawn)
+        {
+            if (sawn.Kerf is { Length.Ticks: > 0, Width.Ticks: > 0 })
             {
-                PutAway(offcut);
+                cuts.Add(new SawCut(cuts.Count + 1, sawn.Direction, sawn.Kerf));
             }
+
+            foreach (var part in new[] { sawn.Front, sawn.Behind }.OfType<Region>())
+            {
+                PutAway(part, kept);
+            }
+        }
+        else
+        {
+            PutAway(region.At);
         }
     }
 

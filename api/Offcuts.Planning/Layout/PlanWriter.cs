@@ -63,8 +63,8 @@ internal static class PlanWriter
             var defects = board?.Defects ?? [];
             var usable = (board is null ? trims.Usable(type.Offer!) : trims.Usable(board)) ?? default;
             List<Rect> lost = [.. defects.Select(defect => defect.Area), .. Trims.Outside(type.Size, usable)];
-            var cutter = new BoardCutter(problem.Shop, lost, pattern.RipFirst) { Thickness = type.Size.Thickness };
-            cutter.Cut(new Rect(Length.Zero, Length.Zero, type.Size.Length, type.Size.Width), type.Clear, pattern.Sections, names);
+            var cutter = new BoardCutter(problem.Shop, lost) { Thickness = type.Size.Thickness };
+            cutter.Cut(pattern.Division?.Tree ?? type.Tree(problem.Shop.Kerf), pattern.Areas, names);
             result.Add((new BoardCut
             {
                 Number = result.Count + 1,
@@ -76,7 +76,8 @@ internal static class PlanWriter
                 Surface = type.Class.Surface,
                 Size = type.Size,
                 Defects = defects,
-                FirstCut = pattern.RipFirst ? FirstCut.Rip : FirstCut.Crosscut,
+                FirstCut = pattern.Division is not null && cutter.Cuts.Count > 0 ? cutter.Cuts[0].Direction
+                    : pattern.Areas[0].RipFirst ? FirstCut.Rip : FirstCut.Crosscut,
                 Pieces = conditions.Of(cutter.Pieces, type.Class, type.Size, board?.Ends ?? default),
                 Cuts = cutter.Cuts,
             }, type.Offer));

@@ -29,13 +29,15 @@ internal static class Surplus
     }
 
     /// <summary>Rips strips no wider than their sub-panels need: what is saved stays with the leftover.</summary>
-    private static Pattern Narrow(PlanningModel model, Pattern pattern, long[] extra)
+    private static Pattern Narrow(PlanningModel model, Pattern pattern, long[] extra) => EachArea(model, pattern, area => area with
     {
-        var sections = pattern.Sections.Select(section => pattern.RipFirst
+        Sections = [.. area.Sections.Select(section => area.RipFirst
             ? NarrowRip(model, section, extra)
-            : section with { Bands = [.. section.Bands.Select(band => Narrow(band, Spare(model, band, extra), extra))] }).ToList();
-        return PatternFactory.Create(model, pattern.Board, pattern.RipFirst, sections);
-    }
+            : section with { Bands = [.. section.Bands.Select(band => Narrow(band, Spare(model, band, extra), extra))] })],
+    });
+
+    private static Pattern EachArea(PlanningModel model, Pattern pattern, Func<AreaPattern, AreaPattern> change) =>
+        PatternFactory.Create(model, pattern.Board, pattern.Division, [.. pattern.Areas.Select(change)]);
 
     /// <summary>The strips of one rip are equally wide: it can lose what each of them can spare for its row.</summary>
     private static Section NarrowRip(PlanningModel model, Section section, long[] extra)
@@ -69,14 +71,12 @@ internal static class Surplus
         return band with { Second = band.Second - spare, Strip = strip with { Net = strip.Net - spare } };
     }
 
-    private static Pattern Trim(PlanningModel model, Pattern pattern, long[] extra)
+    private static Pattern Trim(PlanningModel model, Pattern pattern, long[] extra) => EachArea(model, pattern, area => area with
     {
-        var sections = pattern.Sections
-            .Select(section => new Section(section.First, [.. section.Bands.Select(band => Trim(band, pattern.RipFirst, extra)).OfType<Band>()]))
-            .Where(section => section.Bands.Count > 0)
-            .ToList();
-        return PatternFactory.Create(model, pattern.Board, pattern.RipFirst, sections);
-    }
+        Sections = [.. area.Sections
+            .Select(section => new Section(section.First, [.. section.Bands.Select(band => Trim(band, area.RipFirst, extra)).OfType<Band>()]))
+            .Where(section => section.Bands.Count > 0)],
+    });
 
     private static Band? Trim(Band band, bool ripFirst, long[] extra)
     {

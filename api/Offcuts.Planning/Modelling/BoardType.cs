@@ -12,8 +12,14 @@ internal sealed class BoardType
     /// <summary>The supply that limits how often it can be used: sizes of one offer share one.</summary>
     public required int Supply { get; init; }
 
-    /// <summary>The clear rectangle that may be cut, on the whole board.</summary>
+    /// <summary>The rectangle that is cut, on the whole board: all of it where it has divisions.</summary>
     public required Rect Clear { get; init; }
+
+    /// <summary>The ways to saw it down to areas, of which one is chosen; empty if it is cut as one rectangle.</summary>
+    public IReadOnlyList<Division> Divisions { get; set; } = [];
+
+    /// <summary>The board of which this is an area; null for a whole board.</summary>
+    public BoardType? Whole { get; init; }
 
     public required BoardClass Class { get; init; }
 
@@ -30,6 +36,10 @@ internal sealed class BoardType
 
     /// <summary>The offer and size that it stands for; null for stock.</summary>
     public OfferSize? Offer { get; init; }
+
+    /// <summary>How to saw a board that is cut as one rectangle down to it.</summary>
+    public Region Tree(Length kerf) =>
+        Region.Isolate(new Rect(Length.Zero, Length.Zero, Size.Length, Size.Width), Clear, kerf, new AreaRegion(Clear, []));
 
     public long Along => Clear.Length.Ticks;
 

@@ -7,6 +7,12 @@ internal abstract record DemandRow(int Index, string Name, Appearance Appearance
 {
     /// <summary>How much is asked: pieces of a part, or ticks of net width.</summary>
     public abstract long Needed { get; }
+
+    /// <summary>Kinds of defects that it may contain.</summary>
+    public IReadOnlyList<string> Tolerates { get; init; } = [];
+
+    /// <summary>Whether it may contain defects of all these kinds.</summary>
+    public bool MayHold(IReadOnlyList<string> kinds) => kinds.All(kind => DefectKinds.Tolerates(Tolerates, kind));
 }
 
 /// <summary>A part's pieces.</summary>

@@ -14,7 +14,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         var rows = Rows(wanted);
         var profiles = new List<Profile>();
         var byKey = new Dictionary<string, Profile>(StringComparer.Ordinal);
-        var byClass = new Dictionary<BoardClass, Profile>();
+        var byClass = new Dictionary<(BoardClass, string Kinds), Profile>();
         var boards = new List<BoardType>();
         var supplies = new List<Supply>();
         Stock();
@@ -28,22 +28,24 @@ internal sealed class ModelBuilder(PlanningProblem problem)
             Supplies = supplies,
         };
 
-        Profile ProfileOf(BoardClass cls)
+        Profile ProfileOf(BoardClass cls, params IReadOnlyList<string> kinds)
         {
-            if (!byClass.TryGetValue(cls, out var profile))
+            var held = string.Join('|', kinds);
+            if (!byClass.TryGetValue((cls, held), out var profile))
             {
-                var (blanks, families) = Options(rows, cls);
-                var key = ProfileKey(cls, blanks, families);
+                var (blanks, families) = Options(kinds.Count == 0 ? rows : rows.FindAll(row => row.MayHold(kinds)), cls);
+                var key = ProfileKey(cls, blanks, families) + held;
                 if (!byKey.TryGetValue(key, out profile))
                 {
                     profile = new Profile(
                         profiles.Count, cls.Species, cls.Thickness, blanks, families,
-                        SearchWorth.RatePerSquareTick(cls.Thickness, problem.Rates.Of(cls.Species), problem.Shop.Keep));
+                        // What is left over of wood with defects is seldom kept.
+                        kinds.Count > 0 ? 0 : SearchWorth.RatePerSquareTick(cls.Thickness, problem.Rates.Of(cls.Species), problem.Shop.Keep));
                     byKey.Add(key, profile);
                     profiles.Add(profile);
                 }
 
-                byClass.Add(cls, profile);
+                byClass.Add((cls, held), profile);
             }
 
             return profile;
@@ -51,28 +53,31 @@ internal sealed class ModelBuilder(PlanningProblem problem)
 
         void Stock()
         {
+            var divider = new BoardDivider(problem, trims, ProfileOf);
             var usable = problem.Stock
-                .Select(board => (Board: board, Profile: ProfileOf(BoardClass.Of(board)), Clear: trims.Clear(board)))
-                .Where(entry => !entry.Profile.IsEmpty && entry.Clear is not null)
-                .Select(entry => (entry.Board, entry.Profile, Clear: entry.Clear!.Value,
+                .Select(board => (Board: board, Shape: divider.ShapeOf(board)))
+                .Where(entry => entry.Shape is not null)
+                .Select(entry => (entry.Board, Shape: entry.Shape!,
                     Worth: Domain.Worth.OfBoard(entry.Board, problem.Rates.Of(entry.Board.Species), problem.Shop.Keep, problem.Today)));
-            foreach (var alike in usable.GroupBy(entry => (entry.Profile.Index, BoardClass.Of(entry.Board), entry.Board.Size, entry.Clear, entry.Worth)))
+            foreach (var alike in usable.GroupBy(entry => (BoardClass.Of(entry.Board), entry.Board.Size, entry.Shape.Key, entry.Worth)))
             {
                 var first = alike.First();
                 var supply = new Supply(supplies.Count, alike.Sum(entry => (long)entry.Board.Quantity));
                 supplies.Add(supply);
-                boards.Add(new BoardType
+                var board = new BoardType
                 {
                     Index = boards.Count,
-                    Profile = first.Profile,
+                    Profile = first.Shape.Profile,
                     Supply = supply.Index,
-                    Clear = first.Clear,
+                    Clear = first.Shape.Clear,
                     Class = BoardClass.Of(first.Board),
                     Size = first.Board.Size,
                     Price = 0,
                     WorthConsumed = first.Worth.MinorUnits,
                     Boards = [.. alike.Select(entry => entry.Board).OrderBy(board => board.LoggedAt).ThenBy(board => board.Id, StringComparer.Ordinal)],
-                });
+                };
+                boards.Add(board);
+                board.Divisions = divider.Divisions(first.Shape, board);
             }
         }
 
@@ -124,7 +129,10 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         {
             rows.Add(new PartRow(
                 rows.Count, want.Part.Name, want.Part.Appearance, want.Part.Finished.Thickness, want.Species,
-                want.Quantity, want.Part.Finished.Width, want.Part.Finished.Length, want.Part.Grain == Grain.Free));
+                want.Quantity, want.Part.Finished.Width, want.Part.Finished.Length, want.Part.Grain == Grain.Free)
+            {
+                Tolerates = want.Part.Tolerates,
+            });
         }
 
         var family = 0;
@@ -138,7 +146,10 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                     rows.Add(new StripRow(
                         rows.Count, want.Panel.Name, want.Panel.Appearance, want.Panel.Finished.Thickness, want.Species,
                         family, copy, number, width, want.Panel.Finished.Length,
-                        want.Panel.NarrowestStrip ?? problem.Shop.NarrowestStrip, want.Panel.WidestStrip ?? problem.Shop.WidestStrip));
+                        want.Panel.NarrowestStrip ?? problem.Shop.NarrowestStrip, want.Panel.WidestStrip ?? problem.Shop.WidestStrip)
+                    {
+                        Tolerates = want.Panel.Tolerates,
+                    });
                 }
             }
 

@@ -1,17 +1,15 @@
 namespace Offcuts.Planning.Modelling;
 
-/// <summary>
-/// A cutting pattern of one board type. First cuts divide the board into sections, second cuts divide a section into bands,
-/// third cuts divide a band into blanks. Extents named First run in the direction in which the first cuts follow each other
-/// (along the board when crosscutting first, across it when ripping first), extents named Second in the other.
-/// </summary>
+/// <summary>A cutting pattern of one board type: what each of its areas is cut to.</summary>
 internal sealed class Pattern
 {
     public required BoardType Board { get; init; }
 
-    public required bool RipFirst { get; init; }
+    /// <summary>How the board is sawn down to the areas; null if it is cut as one rectangle.</summary>
+    public Division? Division { get; init; }
 
-    public required IReadOnlyList<Section> Sections { get; init; }
+    /// <summary>What is cut from each area of the division; one, the board itself, where there is no division.</summary>
+    public required IReadOnlyList<AreaPattern> Areas { get; init; }
 
     /// <summary>Row and amount (pieces or ticks of net width) for every row that it serves.</summary>
     public required (int Row, long Amount)[] Cover { get; init; }
@@ -28,7 +26,17 @@ internal sealed class Pattern
     private string? key;
 }
 
-/// <summary>A section of a pattern and the bands in it.</summary>
+/// <summary>
+/// How one rectangle of a board is cut. First cuts divide it into sections, second cuts divide a section into bands,
+/// third cuts divide a band into blanks. Extents named First run in the direction in which the first cuts follow each other
+/// (along the board when crosscutting first, across it when ripping first), extents named Second in the other.
+/// </summary>
+/// <param name="Area">The rectangle: an area of a board, or a board without divisions.</param>
+/// <param name="RipFirst">Which way the first cuts go.</param>
+/// <param name="Sections">The sections in order.</param>
+internal sealed record AreaPattern(BoardType Area, bool RipFirst, IReadOnlyList<Section> Sections);
+
+/// <summary>A section of an area and the bands in it.</summary>
 internal sealed record Section(long First, IReadOnlyList<Band> Bands);
 
 /// <summary>A band of a section: a run of blanks, or one strip for a panel.</summary>

@@ -17,4 +17,8 @@ internal sealed record Profile(
 {
     /// <summary>Whether nothing can be cut from it.</summary>
     public bool IsEmpty => Blanks.Length == 0 && Families.Length == 0;
+
+    /// <summary>Whether anything fits on a rectangle.</summary>
+    public bool FitsOn(Rect at) => Array.Exists(Blanks, blank => blank.Along <= at.Length.Ticks && blank.Across <= at.Width.Ticks)
+        || Array.Exists(Families, family => family.Along <= at.Length.Ticks && family.Narrowest + family.Edge <= at.Width.Ticks);
 }

@@ -34,7 +34,14 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
         }
     }
 
-    /// <summary>The pattern of every board whose value exceeds what the board costs.</summary>
+    /// <summary>The sections of the best pattern of a board within what is still needed, at the prices of the last call of <see cref="Values"/>.</summary>
+    public (List<Section> Sections, bool LeftOut) Sections(BoardType board, bool proper, long[]? need)
+    {
+        pricer.Open(view.SecondOf(board), view.FirstOf(board));
+        return (pricer.Sections(view.FirstOf(board), proper, need), pricer.LeftOut);
+    }
+
+    /// <summary>The pattern of every board whose value exceeds what the board costs; of areas of boards only the values.</summary>
     /// <param name="prices">What everything is worth.</param>
     /// <param name="boardDuals">What the limits on a board's use count for, by board index.</param>
     /// <param name="weights">How the two costs of a board are added up.</param>
@@ -42,9 +49,15 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
     /// <param name="proper">Whether to leave out of the patterns what is counted beyond the need.</param>
     public PricedView Price(PriceList prices, double[] boardDuals, CostWeights weights, Func<BoardType, bool> allowed, bool proper)
     {
-        var priced = new PricedView([], []);
-        foreach (var (board, value) in Values(prices, [.. boards.Where(allowed)]))
+        var priced = new PricedView([], [], []);
+        foreach (var (board, value) in Values(prices, [.. boards.Where(board => allowed(board.Whole ?? board))]))
         {
+            if (board.Whole is not null)
+            {
+                priced.Areas.Add((board, value));
+                continue;
+            }
+
             var cost = weights.OfBoard(model, board) - boardDuals[board.Index];
             if (value <= cost + PatternPricer.Tolerance)
             {
@@ -75,7 +88,9 @@ internal sealed record LossyBoard(BoardView View, BoardType Board, double Cost, 
 /// <summary>What pricing a view gave.</summary>
 /// <param name="Found">Patterns with their reduced costs.</param>
 /// <param name="Lossy">Boards whose patterns lack something.</param>
-internal sealed record PricedView(List<(double Reduced, Pattern Pattern)> Found, List<LossyBoard> Lossy)
+/// <param name="Areas">Best values of areas.</param>
+internal sealed record PricedView(
+    List<(double Reduced, Pattern Pattern)> Found, List<LossyBoard> Lossy, List<(BoardType Area, double Value)> Areas)
 {
     /// <summary>How many of the patterns improve the master problem.</summary>
     public int Improving { get; set; }

@@ -5,10 +5,15 @@ namespace Offcuts.Planning.Pricing;
 /// <summary>Makes patterns from sections and works out what they cover and what they are worth.</summary>
 internal static class PatternFactory
 {
-    public static Pattern Create(PlanningModel model, BoardType board, bool ripFirst, IReadOnlyList<Section> sections)
+    /// <summary>A pattern of a board that is cut as one rectangle, or of an area by itself.</summary>
+    public static Pattern Create(PlanningModel model, BoardType board, bool ripFirst, IReadOnlyList<Section> sections) =>
+        Create(model, board, null, [new AreaPattern(board, ripFirst, sections)]);
+
+    /// <summary>A pattern of a board with what is cut from each of its areas.</summary>
+    public static Pattern Create(PlanningModel model, BoardType board, Division? division, IReadOnlyList<AreaPattern> areas)
     {
         var cover = new SortedDictionary<int, long>();
-        foreach (var band in sections.SelectMany(section => section.Bands))
+        foreach (var band in areas.SelectMany(area => area.Sections).SelectMany(section => section.Bands))
         {
             foreach (var blank in band.Run)
             {
@@ -24,20 +29,25 @@ internal static class PatternFactory
         return new Pattern
         {
             Board = board,
-            RipFirst = ripFirst,
-            Sections = sections,
+            Division = division,
+            Areas = areas,
             Cover = [.. cover.Select(pair => (pair.Key, pair.Value))],
-            Worth = board.WorthConsumed - Returned(model, board, ripFirst, sections) + Handling(model, sections),
+            Worth = board.WorthConsumed + model.HandlingPerBoard + Freeing(model, division)
+                + areas.Sum(area => Handling(model, area.Sections) - Returned(model, area)),
         };
     }
 
+    /// <summary>What it costs in worth to free the areas, less what is kept of the wood between them.</summary>
+    public static double Freeing(PlanningModel model, Division? division) =>
+        division is null ? 0 : (model.HandlingPerCut * division.Cuts) - division.Spare;
+
     private static double Handling(PlanningModel model, IReadOnlyList<Section> sections) =>
-        model.HandlingPerBoard
-        + (model.HandlingPerCut * sections.Sum(section => 1 + section.Bands.Sum(band => Math.Max(1, band.Run.Count))));
+        model.HandlingPerCut * sections.Sum(section => 1 + section.Bands.Sum(band => Math.Max(1, band.Run.Count)));
 
     /// <summary>Worth of the ends and edgings; the small change beside trimmed blanks is left out.</summary>
-    private static double Returned(PlanningModel model, BoardType board, bool ripFirst, IReadOnlyList<Section> sections)
+    private static double Returned(PlanningModel model, AreaPattern area)
     {
+        var (board, ripFirst, sections) = area;
         var (first, second) = ripFirst ? (board.Across, board.Along) : (board.Along, board.Across);
         var rest = first - sections.Sum(section => section.First + model.Kerf);
         var worth = Piece(rest, second);

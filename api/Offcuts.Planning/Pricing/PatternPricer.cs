@@ -22,6 +22,7 @@ internal sealed class PatternPricer
     private readonly List<BoardView> fine;
     private readonly List<BoardView> quick;
     private readonly int mostCells;
+    private readonly DividedPricer divided;
     private List<BoardView>? relaxed;
 
     public PatternPricer(PlanningModel model)
@@ -29,6 +30,7 @@ internal sealed class PatternPricer
         this.model = model;
 
         // A few boards can be priced on a grid as fine as sizes may ask for; many cannot in a workshop's patience.
+        divided = new DividedPricer(model);
         mostCells = model.Boards.Count <= 20 ? 12_000 : 4_000;
         fine = Views(mostCells, roundDown: false);
         quick = fine.Exists(view => view.Oriented.MostCellsUsed > QuickCells) ? Views(QuickCells, roundDown: false) : fine;
@@ -37,7 +39,8 @@ internal sealed class PatternPricer
     private List<BoardView> Views(int cells, bool roundDown)
     {
         var result = new List<BoardView>();
-        foreach (var boards in model.Boards.GroupBy(board => board.Profile))
+        var priced = model.Boards.SelectMany(board => board.Divisions.Count == 0 ? [board] : board.Divisions.SelectMany(division => division.Areas).Distinct());
+        foreach (var boards in priced.GroupBy(board => board.Profile))
         {
             var all = boards.ToArray();
             var (along, across) = (all.Max(board => board.Along), all.Max(board => board.Across));
@@ -85,9 +88,13 @@ internal sealed class PatternPricer
         Each(views, index => each[index] = views[index].Price(prices, boardDuals, weights, allowed, proper));
         var found = each.SelectMany(view => view.Found).ToList();
         var lossy = each.SelectMany(view => view.Lossy).ToList();
-        var improving = each.Sum(view => view.Improving);
+        var best = DividedPricer.Best(views, each.Select(view => view.Areas));
+        var (patterns, lacking) = divided.Price(best, prices, boardDuals, weights, allowed, proper, most);
+        found.AddRange(patterns);
+        var improving = each.Sum(view => view.Improving) + patterns.Count(entry => entry.Reduced < -Tolerance);
         if (improving < EnoughImproving)
         {
+            found.AddRange(divided.Repair(views, lacking, prices));
             lossy.Sort((one, other) => one.Reduced.CompareTo(other.Reduced));
             found.AddRange(PatternRepair.Cheap(model, lossy, prices));
             if (thorough && !found.Exists(entry => entry.Reduced < -Tolerance))
@@ -121,9 +128,14 @@ internal sealed class PatternPricer
         var bounding = fine.Exists(view => view.Oriented.IsCoarse) ? relaxed ??= Views(mostCells, roundDown: true) : fine;
         var each = new List<(BoardType Board, double Value)>[bounding.Count];
         Each(bounding, index => each[index] = [.. bounding[index].Values(prices, bounding[index].Boards)]);
-        foreach (var (board, value) in each.SelectMany(view => view))
+        foreach (var (board, value) in each.SelectMany(view => view).Where(entry => entry.Board.Whole is null))
         {
             best[board.Index] = Math.Max(best[board.Index], value);
+        }
+
+        foreach (var (board, value) in divided.BestValues(DividedPricer.Best(bounding, each.Select(view => view.Where(entry => entry.Board.Whole is not null)))))
+        {
+            best[board.Index] = value;
         }
 
         // However the knapsacks count, no pattern makes more than all that is needed of what its board can make.

@@ -14,10 +14,13 @@ internal sealed partial class ProfilePricer
     /// The sections of the best pattern on a first extent in ticks. Proper ones leave out pieces beyond what is needed; improper
     /// ones have all that the knapsacks counted. Call after <see cref="Open"/>.
     /// </summary>
-    public List<Section> Sections(long first, bool proper)
+    /// <param name="first">The first extent.</param>
+    /// <param name="proper">Whether to leave out what is not needed.</param>
+    /// <param name="stillNeeded">What is needed, if less than at the prices; what is taken is taken off it.</param>
+    public List<Section> Sections(long first, bool proper, long[]? stillNeeded = null)
     {
         var best = Best(first);
-        var need = Limits(proper);
+        var need = stillNeeded ?? Limits(proper);
         LeftOut = false;
         var sections = new List<Section>();
         boardKnapsack.Solve(leaders, best.At, trace: true);

@@ -63,7 +63,10 @@ internal sealed class ProperPricer(PlanningModel model, OrientedProfile view)
         $"{section.First}:{string.Join(',', SectionProgram.Amounts(section).OrderBy(each => each.Row).Select(each => $"{each.Row}x{each.Amount}"))}";
 
     /// <summary>What a pattern is worth at these prices: what it makes of what is needed, less cuts, and what it leaves.</summary>
-    public double Value(Pattern pattern, PriceList prices) =>
+    public double Value(Pattern pattern, PriceList prices) => Value(model, pattern, prices);
+
+    /// <inheritdoc cref="Value(Pattern, PriceList)"/>
+    public static double Value(PlanningModel model, Pattern pattern, PriceList prices) =>
         pattern.Cover.Sum(cover => (prices.Piece[cover.Row] + prices.PerTick[cover.Row]) * Math.Min(cover.Amount, prices.Need[cover.Row]))
         + (prices.WorthWeight * (pattern.Board.WorthConsumed + model.HandlingPerBoard - pattern.Worth));
 
