@@ -9,7 +9,10 @@ internal static class DefectBoards
     {
         Shop = new Shop
         {
-            Unit = DisplayUnit.Millimetre, Kerf = Mm(3), Sheet = new Allowances(Length.Zero, Length.Zero, Length.Zero), Keep = new Dimensions(Mm(6), Mm(40), Mm(100)),
+            Unit = DisplayUnit.Millimetre,
+            Kerf = Mm(3),
+            Sheet = new Allowances(Length.Zero, Length.Zero, Length.Zero),
+            Keep = new Dimensions(Mm(6), Mm(40), Mm(100)),
         },
         Design = new Design { Name = "defects", Parts = parts },
         Stock =
@@ -24,7 +27,11 @@ internal static class DefectBoards
 
     public static Part Part(string name, int length, int width, int quantity = 1, params string[] tolerates) => new()
     {
-        Name = name, Quantity = quantity, Finished = new Dimensions(Mm(18), Mm(width), Mm(length)), Species = ["plate"], Tolerates = tolerates,
+        Name = name,
+        Quantity = quantity,
+        Finished = new Dimensions(Mm(18), Mm(width), Mm(length)),
+        Species = ["plate"],
+        Tolerates = tolerates,
     };
 
     public static Defect Defect(string kind, int x, int y, int length, int width) => new(kind, new Rect(Mm(x), Mm(y), Mm(length), Mm(width)));
