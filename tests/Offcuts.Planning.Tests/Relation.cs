@@ -17,7 +17,8 @@ internal static class Relation
     private static readonly ConcurrentDictionary<int, Lazy<Plan>> Unchanged = new();
 
     /// <summary>The change never makes the least money more.</summary>
-    public static void NeverDearer(Func<PlanningProblem, PlanningProblem?> change) => Compare(change, 1, Holds.NeverDearer);
+    public static void NeverDearer(Func<PlanningProblem, PlanningProblem?> change, Func<PlanningProblem, PlanningProblem>? prepare = null) =>
+        Compare(change, 1, Holds.NeverDearer, prepare);
 
     /// <summary>The change makes the least money so many times what it was; both are made of shops that were prepared alike.</summary>
     public static void Costs(int times, Func<PlanningProblem, PlanningProblem?> change, Func<PlanningProblem, PlanningProblem>? prepare = null) =>

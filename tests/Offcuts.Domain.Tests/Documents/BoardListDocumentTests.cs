@@ -93,5 +93,33 @@ public class BoardListDocumentTests
     public void A_list_without_boards_is_a_fault() =>
         Assert.Contains("'boards' is missing", Assert.Throws<OffcutsException>(() => Parse("unit: in")).Message, StringComparison.Ordinal);
 
+    [Fact]
+    public void Reads_the_condition_of_boards()
+    {
+        var boards = Parse("""
+            unit: in
+            boards:
+              - {species: walnut, size: 15/16 x 7 x 62, surface: skip, warp: "bow 1/4, twist 1/16", ends: "left checked", batch: log 3}
+              - {species: walnut, size: 15/16 x 7 x 62, surface: skip-planed}
+              - {species: walnut, size: 15/16 x 7 x 62, surface: hit or miss, ends: sound}
+            """);
+        Assert.All(boards, board => Assert.Equal(Surface.SkipPlaned, board.Surface));
+        Assert.Equal(new Warp(Length.FromInches(0, 1, 4), default, default, Length.FromInches(0, 1, 16)), boards[0].Warp);
+        Assert.Equal(("log 3", new Ends(EndState.Checked, EndState.Unknown)), (boards[0].Batch, boards[0].Ends));
+        Assert.Equal((null, default, default), (boards[1].Batch, boards[1].Ends, boards[1].Warp));
+        Assert.Equal(Ends.BothSound, boards[2].Ends);
+    }
+
+    [Theory]
+    [InlineData("size: 4/4 x 7 x 62, surface: skip", "#/boards/0/size", "skip-planed wood")]
+    [InlineData("size: 1 x 7 x 62, warp: bow", "#/boards/0/warp", "not a warp")]
+    [InlineData("size: 1 x 7 x 62, warp: bow 20in", "#/boards/0/warp", "a quarter")]
+    [InlineData("size: 1 x 7 x 62, ends: rotten", "#/boards/0/ends", "left checked")]
+    public void Names_the_place_of_a_condition_that_cannot_be(string keys, string pointer, string saying)
+    {
+        var problem = Assert.Throws<OffcutsException>(() => Parse($"unit: in\nboards:\n  - {{species: walnut, {keys}}}\n"));
+        Assert.Contains(problem.Faults, fault => fault.Pointer == pointer && fault.Detail.Contains(saying, StringComparison.Ordinal));
+    }
+
     private static IReadOnlyList<NewBoard> Parse(string text) => BoardListDocument.Parse(text, DisplayUnit.Inch, SpeciesCatalogue.Default);
 }
