@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Offcuts.Contracts;
 
 /// <summary>A design as it is entered: finished sizes in millimetres.</summary>
@@ -25,6 +27,9 @@ public sealed record DesignEntry(
 /// <param name="Appearance">The least accepted: <c>clear</c>, <c>sound-knots</c> or <c>paint</c>.</param>
 /// <param name="Grain"><c>fixed</c> along the length, or <c>free</c> to be turned.</param>
 /// <param name="Group">Its finish group.</param>
+/// <param name="Tolerates">
+/// Kinds of defects that it may contain because its face is hidden or painted, such as <c>knot</c>; null for none. Never metal.
+/// </param>
 public sealed record PartRecord(
     string Name,
     decimal ThicknessMm,
@@ -34,7 +39,8 @@ public sealed record PartRecord(
     IReadOnlyList<string>? Species = null,
     string Appearance = "sound-knots",
     string Grain = "fixed",
-    string? Group = null);
+    string? Group = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<string>? Tolerates = null);
 
 /// <summary>An edge-glued panel; the grain runs along its length.</summary>
 /// <param name="Name">Unique among the parts and panels of the design.</param>
@@ -47,6 +53,7 @@ public sealed record PartRecord(
 /// <param name="Species">Species or classes accepted; empty or null means what the group says.</param>
 /// <param name="Appearance">The least accepted: <c>clear</c>, <c>sound-knots</c> or <c>paint</c>.</param>
 /// <param name="Group">Its finish group.</param>
+/// <param name="Tolerates">Kinds of defects that its strips may contain because its faces are hidden or painted; null for none. Never metal.</param>
 public sealed record PanelRecord(
     string Name,
     decimal ThicknessMm,
@@ -57,7 +64,8 @@ public sealed record PanelRecord(
     decimal? WidestStripMm = null,
     IReadOnlyList<string>? Species = null,
     string Appearance = "sound-knots",
-    string? Group = null);
+    string? Group = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<string>? Tolerates = null);
 
 /// <summary>Parts and panels that are finished alike.</summary>
 /// <param name="Name">Unique in the design.</param>

@@ -49,7 +49,7 @@ public static class BoardListDocument
             Batch = fields.OptionalText("batch"),
             Warp = Warp(fields, context),
             Ends = Ends(fields),
-            Defects = Defects(fields, size.Width, context),
+            Defects = Defects(fields, size, context),
             Place = fields.OptionalText("place"),
             Source = fields.OptionalText("source"),
             LoggedAt = Logged(fields),
@@ -72,14 +72,14 @@ public static class BoardListDocument
         return ends;
     }
 
-    private static List<Defect> Defects(Fields fields, Length boardWidth, DocumentContext context)
+    private static List<Defect> Defects(Fields fields, Dimensions board, DocumentContext context)
     {
         var defects = new List<Defect>();
         foreach (var scalar in fields.Scalars("defects"))
         {
             if (fields.TryRead(
                 scalar,
-                (string text, out Defect? value, out string? error) => DefectText.TryParse(text, boardWidth, context.Unit, out value, out error),
+                (string text, out Defect? value, out string? error) => DefectText.TryParse(text, board, context.Unit, out value, out error),
                 out var defect))
             {
                 defects.Add(defect!);

@@ -50,6 +50,7 @@ public static class DesignDocument
             Appearance = fields.Word<Appearance>("appearance") ?? Appearance.SoundKnots,
             Grain = fields.Word<Grain>("grain") ?? Grain.Fixed,
             Group = fields.OptionalText("group"),
+            Tolerates = [.. fields.Scalars("tolerates").Select(scalar => scalar.Text)],
         };
         fields.End();
         return part;
@@ -68,6 +69,7 @@ public static class DesignDocument
             Species = context.Accepted(fields),
             Appearance = fields.Word<Appearance>("appearance") ?? Appearance.SoundKnots,
             Group = fields.OptionalText("group"),
+            Tolerates = [.. fields.Scalars("tolerates").Select(scalar => scalar.Text)],
         };
         context.CheckSolid(fields, panel.Species);
         fields.End();

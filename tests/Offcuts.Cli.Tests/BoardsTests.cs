@@ -21,6 +21,25 @@ public sealed class BoardsTests : IDisposable
     }
 
     [Fact]
+    public async Task Defects_are_recorded_replaced_and_taken_off()
+    {
+        var id = (await offcuts.RunAsync(
+            "boards", "add", "1 x 6 x 48", "--species", "white-ash", "--defect", "knot 10..12 x 1..2", "--defect", "split 4in at the right end")).Out.Trim();
+        var shown = (await offcuts.RunAsync("boards", "show", id)).Out;
+        Assert.Contains("knot, 2\" along by 1\" across, 10\" from the left end and 1\" from the lower edge", shown, StringComparison.Ordinal);
+        Assert.Contains("split, 4\" along by 6\" across, 44\" from the left end", shown, StringComparison.Ordinal);
+
+        var replaced = await offcuts.RunAsync("boards", "edit", id, "--defect", "stain 0..3");
+        Assert.Contains("stain, 3\" along by 6\" across", replaced.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("knot", replaced.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("Defect", (await offcuts.RunAsync("boards", "edit", id, "--defect", "none")).Out, StringComparison.Ordinal);
+
+        var wrong = await offcuts.RunAsync("boards", "add", "1 x 6 x 48", "--species", "white-ash", "--defect", "knot");
+        Assert.Contains("--defect: 'knot' is not a defect", wrong.Err, StringComparison.Ordinal);
+        Assert.NotEqual(0, wrong.Code);
+    }
+
+    [Fact]
     public async Task Boards_are_logged_listed_changed_and_removed()
     {
         var added = await offcuts.RunAsync("boards", "add", "3/4 x 5 1/2 x 36", "--species", "white-ash", "--place", "rack 2");

@@ -42,7 +42,19 @@ public sealed class DesignEndpointsTests(Service service) : IClassFixture<Servic
         Assert.Equal(HttpStatusCode.NotFound, (await service.SendAsync("DELETE", "/v1/designs/step-stool")).StatusCode);
     }
 
+    [Fact]
+    public async Task What_a_part_tolerates_comes_back_and_is_left_out_where_it_is_nothing()
+    {
+        var bare = Stool.Replace("Step Stool", "Bare stool", StringComparison.Ordinal);
+        var none = await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", bare), HttpStatusCode.Created);
+        Assert.DoesNotContain("tolerates", none.GetRawText(), StringComparison.Ordinal);
+        var some = bare.Replace("\"quantity\":4", "\"quantity\":4,\"tolerates\":[\"knot\",\"nail hole\"]", StringComparison.Ordinal);
+        var stored = await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", some), HttpStatusCode.Created);
+        Assert.Equal("""["knot","nail hole"]""", stored.GetProperty("design").GetProperty("parts")[0].GetProperty("tolerates").GetRawText());
+    }
+
     [Theory]
+    [InlineData("\"quantity\":4", "\"tolerates\":[\"nail\"]", "#/parts/0/tolerates/0")]
     [InlineData("\"white ash\"", "\"wite ash\"", "#/parts/0/species/0")]
     [InlineData("\"widthMm\":60", "\"widthMm\":0", "#/parts/0/widthMm")]
     [InlineData("\"quantity\":4", "\"quantity\":0", "#/parts/0/quantity")]

@@ -38,13 +38,16 @@ internal static class DesignMapping
         design.Description,
         [.. design.Parts.Select(part => new PartRecord(
             part.Name, part.Finished.Thickness.Millimetres, part.Finished.Width.Millimetres, part.Finished.Length.Millimetres,
-            part.Quantity, part.Species, Words.Of(part.Appearance), Words.Of(part.Grain), part.Group))],
+            part.Quantity, part.Species, Words.Of(part.Appearance), Words.Of(part.Grain), part.Group, Listed(part.Tolerates)))],
         [.. design.Panels.Select(panel => new PanelRecord(
             panel.Name, panel.Finished.Thickness.Millimetres, panel.Finished.Width.Millimetres, panel.Finished.Length.Millimetres,
             panel.Quantity, panel.NarrowestStrip?.Millimetres, panel.WidestStrip?.Millimetres, panel.Species,
-            Words.Of(panel.Appearance), panel.Group))],
+            Words.Of(panel.Appearance), panel.Group, Listed(panel.Tolerates)))],
         [.. design.Groups.Select(group => new GroupRecord(group.Name, group.OneSpecies, group.Species))],
         [.. design.Items.Select(item => ToRecord(item, currency))]);
+
+    // None is not written: a design from before there was the member keeps its version.
+    private static IReadOnlyList<string>? Listed(IReadOnlyList<string> tolerates) => tolerates.Count > 0 ? tolerates : null;
 
     public static ItemRecord ToRecord(BoughtItem item, string currency) =>
         new(item.Name, MoneyText.ToDecimal(item.UnitPrice, currency), item.Quantity, item.Supplier);
@@ -68,6 +71,7 @@ internal static class DesignMapping
             Appearance = faults.Word<Appearance>($"{at}/appearance", record.Appearance),
             Grain = faults.Word<Grain>($"{at}/grain", record.Grain),
             Group = record.Group,
+            Tolerates = [.. faults.Entries($"{at}/tolerates", record.Tolerates, Limits.MaxTolerated).Select(kind => kind.Entry)],
         };
     }
 
@@ -84,6 +88,7 @@ internal static class DesignMapping
             Species = faults.SpeciesOrClasses($"{at}/species", record.Species, catalogue),
             Appearance = faults.Word<Appearance>($"{at}/appearance", record.Appearance),
             Group = record.Group,
+            Tolerates = [.. faults.Entries($"{at}/tolerates", record.Tolerates, Limits.MaxTolerated).Select(kind => kind.Entry)],
         };
     }
 

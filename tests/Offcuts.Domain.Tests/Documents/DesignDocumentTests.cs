@@ -26,6 +26,7 @@ public class DesignDocumentTests
             species: birch plywood
             grain: free
             appearance: paint
+            tolerates: [knot, nail hole]
         panels:
           - name: Top
             size: 7/8 x 14 x 42
@@ -57,6 +58,8 @@ public class DesignDocumentTests
         Assert.Equal(["birch-plywood"], bottom.Species);
         Assert.Equal(300m, bottom.Finished.Width.Millimetres);
         Assert.Equal((Appearance.Paint, Grain.Free), (bottom.Appearance, bottom.Grain));
+        Assert.Equal(["knot", "nail hole"], bottom.Tolerates);
+        Assert.Empty(leg.Tolerates);
         var top = Assert.Single(design.Panels);
         Assert.Equal((Length.FromInches(2), Length.FromInches(5)), (top.NarrowestStrip, top.WidestStrip));
         Assert.Empty(top.Species);

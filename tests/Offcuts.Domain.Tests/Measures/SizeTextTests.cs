@@ -144,7 +144,7 @@ public class SizeTextTests
             var size = SizeText.TryParse(text, unit, out _, out var sizeError);
             var face = SizeText.TryParseFace(text, unit, out _, out _, out var faceError);
             var range = RangeText.TryParse(text, unit, fromZero: true, out var from, out var to, out var rangeError);
-            var defect = DefectText.TryParse(text, Length.FromInches(6), unit, out _, out var defectError);
+            var defect = DefectText.TryParse(text, new Dimensions(Length.FromInches(1), Length.FromInches(7), Length.FromInches(60)), unit, out _, out var defectError);
             return size == (sizeError is null) && face == (faceError is null) && range == (rangeError is null)
                 && defect == (defectError is null) && (!range || from < to);
         }, iter: 20_000);

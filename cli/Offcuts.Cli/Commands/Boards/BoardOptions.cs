@@ -14,6 +14,12 @@ internal static class BoardOptions
     public static readonly Option<string> Batch = new("--batch") { Description = "The same tree or the same lot", HelpName = "TEXT" };
     public static readonly Option<string> Warp = new("--warp") { Description = "How far it is out of flat over the whole board, for instance \"bow 1/4, twist 1/16\"; or flat", HelpName = "WARP" };
     public static readonly Option<string> Ends = new("--ends") { Description = "State of its ends: sound, checked, unknown, or \"left checked, right sound\"", HelpName = "ENDS" };
+    public static readonly Option<string[]> Defect = new("--defect")
+    {
+        Description = "What to cut around, for instance \"split 0..4in\", \"knot 10..12 x 1..2\" or \"split 4in at the right end\"; may be given again; none for none",
+        HelpName = "DEFECT",
+    };
+
     public static readonly Option<string> Place = new("--place") { Description = "Where it lies", HelpName = "TEXT" };
     public static readonly Option<string> Source = new("--source") { Description = "Where it came from", HelpName = "TEXT" };
     public static readonly Option<string> Note = new("--note") { Description = "Anything else worth remembering", HelpName = "TEXT" };

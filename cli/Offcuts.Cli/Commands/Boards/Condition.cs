@@ -37,6 +37,21 @@ internal static class Condition
             : throw CliException.Invalid($"{BoardOptions.Ends.Name}: {error}");
     }
 
+    /// <summary>The defects that were given, which take the place of those known before; <paramref name="otherwise"/> if none were.</summary>
+    /// <exception cref="CliException">One of them is no defect.</exception>
+    public static IReadOnlyList<DefectRecord>? Defects(Run run, Dimensions board, DisplayUnit unit, IReadOnlyList<DefectRecord>? otherwise = null)
+    {
+        if (run.Get(BoardOptions.Defect) is not { Length: > 0 } texts)
+        {
+            return otherwise;
+        }
+
+        return texts is [var word] && word.Trim().Equals("none", StringComparison.OrdinalIgnoreCase) ? [] : [.. texts.Select(text =>
+            DefectText.TryParse(text, board, unit, out var defect, out var error)
+                ? new DefectRecord(defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres)
+                : throw CliException.Invalid($"{BoardOptions.Defect.Name}: {error}"))];
+    }
+
     /// <summary>A warp in words; null for a flat board.</summary>
     public static string? Text(WarpRecord? warp, DisplayUnit unit) => warp is null ? null : WarpText.Format(
         new(Length.FromMillimetres(warp.BowMm), Length.FromMillimetres(warp.CrookMm), Length.FromMillimetres(warp.CupMm), Length.FromMillimetres(warp.TwistMm)), unit);

@@ -17,7 +17,7 @@ internal static class Edit
         "offcuts boards edit K7M --warp flat --ends sound",
         "offcuts boards edit K7M --size \"3/4 x 5 1/2 x 30 1/4\" --note \"split end cut off\"")
         .With(BoardOptions.Id, Size, BoardOptions.Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface,
-            BoardOptions.Appearance, BoardOptions.Status, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Batch,
+            BoardOptions.Appearance, BoardOptions.Status, BoardOptions.Defect, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Batch,
             BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
         .Does(EditAsync);
 
@@ -45,7 +45,7 @@ internal static class Edit
             Condition.Surface(run.Get(BoardOptions.Surface)) ?? milled,
             run.Get(BoardOptions.Appearance) ?? old.Appearance,
             run.Get(BoardOptions.Status) ?? old.Status,
-            old.Defects,
+            Condition.Defects(run, size, unit, old.Defects),
             run.Get(BoardOptions.Place) ?? old.Place,
             run.Get(BoardOptions.Source) ?? old.Source,
             run.Get(BoardOptions.Note) ?? old.Note,

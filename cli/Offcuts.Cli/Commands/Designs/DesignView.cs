@@ -23,12 +23,12 @@ internal static class DesignView
         var table = new Table("PART", ">QTY", ">FINISHED SIZE", "SPECIES", "LOOK", "GRAIN", "GROUP");
         foreach (var part in design.Parts ?? [])
         {
-            table.Add(part.Name, Count(part.Quantity), Size(part.ThicknessMm, part.WidthMm, part.LengthMm), Species(part.Species, part.Group), part.Appearance, part.Grain, part.Group);
+            table.Add(part.Name, Count(part.Quantity), Size(part.ThicknessMm, part.WidthMm, part.LengthMm), Species(part.Species, part.Group), Look(part.Appearance, part.Tolerates), part.Grain, part.Group);
         }
 
         foreach (var panel in design.Panels ?? [])
         {
-            table.Add(panel.Name, Count(panel.Quantity), Size(panel.ThicknessMm, panel.WidthMm, panel.LengthMm), Species(panel.Species, panel.Group), panel.Appearance, "glued up", panel.Group);
+            table.Add(panel.Name, Count(panel.Quantity), Size(panel.ThicknessMm, panel.WidthMm, panel.LengthMm), Species(panel.Species, panel.Group), Look(panel.Appearance, panel.Tolerates), "glued up", panel.Group);
         }
 
         terminal.Out.WriteLine();
@@ -52,6 +52,9 @@ internal static class DesignView
         string Species(IReadOnlyList<string>? own, string? group) =>
             string.Join(", ", (own is { Count: > 0 } ? own : group is not null && groups.TryGetValue(group, out var of) ? of.Species ?? [] : []).Select(word => names.GetValueOrDefault(word, word)));
     }
+
+    private static string Look(string appearance, IReadOnlyList<string>? tolerates) =>
+        tolerates is { Count: > 0 } ? $"{appearance}, tolerates {string.Join(", ", tolerates)}" : appearance;
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }
