@@ -146,6 +146,33 @@ public class CutSheetTests
         Assert.DoesNotMatch("[0-9] [0-9]+/[0-9]+ x", html[html.IndexOf("<body", StringComparison.Ordinal)..]);
     }
 
+    [Fact]
+    public void It_says_what_warp_costs_each_piece_and_how_leftovers_end()
+    {
+        var sample = Sample.Document();
+        var warp = new Warp(Sample.In(0, 1, 2), default, Sample.In(0, 1, 8), default);
+        var boards = sample.Plan.Boards.Select(board => board.BoardId != "K7M" ? board : board with
+        {
+            Pieces = [.. board.Pieces.Select(piece => piece switch
+            {
+                PartPiece part => part with { Loss = new Loss(Sample.In(0, 3, 64), Sample.In(0, 1, 32)) },
+                LeftoverPiece leftover => leftover with { Ends = new Ends(EndState.Sound, EndState.Checked) },
+                _ => piece,
+            })],
+        });
+        var text = Page(sample with
+        {
+            Plan = sample.Plan with { Boards = [.. boards] },
+            Problem = sample.Problem with
+            {
+                Stock = [.. sample.Problem.Stock.Select(board => board.Id != "K7M" ? board : board with { Warp = warp, Ends = new Ends(EndState.Checked, EndState.Checked), Batch = "log <3>" })],
+            },
+        }).Value;
+        Assert.Contains("flatten: 3/64\" counted for bow and cup; sawn 1/32\" wider for crook", text, StringComparison.Ordinal);
+        Assert.Contains("log it, back to the rack; ends: left sound, right checked", text, StringComparison.Ordinal);
+        Assert.Contains("warped: bow 1/2\", cup 1/8\"; ends: checked; batch log <3>", text, StringComparison.Ordinal);
+    }
+
     private static XElement Page(PlanDocument document)
     {
         using var reader = XmlReader.Create(

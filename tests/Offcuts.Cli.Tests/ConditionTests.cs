@@ -1,0 +1,64 @@
+namespace Offcuts.Cli.Tests;
+
+/// <summary>Warp, ends, batch and skip-planed stock from the command line to the plan.</summary>
+public sealed class ConditionTests : IDisposable
+{
+    private readonly Program offcuts = new();
+
+    public void Dispose() => offcuts.Dispose();
+
+    [Fact]
+    public async Task A_boards_condition_is_logged_echoed_listed_shown_and_changed()
+    {
+        var added = await offcuts.RunAsync(
+            "boards", "add", "15/16 x 8 x 70", "--species", "white-ash", "--surface", "skip", "--warp", "bow 1/4, cup 1/8in", "--ends", "left checked", "--batch", "log 3");
+        Assert.True(added.Code == 0, added.Err);
+        Assert.Contains("skip-planed, 15/16 x 8 x 70 in, bow 1/4\", cup 1/8\", ends left checked, right unknown.", added.Err, StringComparison.Ordinal);
+        var id = added.Out.Trim();
+        await offcuts.RunAsync("boards", "add", "1 x 6 x 40", "--species", "white-ash");
+
+        var all = (await offcuts.RunAsync("boards", "list")).Out;
+        Assert.Matches("LOOK +WARP +BATCH +STATUS", all);
+        var log = (await offcuts.RunAsync("boards", "list", "--batch", "log 3")).Out;
+        Assert.Contains(id, log, StringComparison.Ordinal);
+        Assert.Equal(2, log.TrimEnd().Split('\n').Length);
+
+        var edited = await offcuts.RunAsync("boards", "edit", id, "--ends", "sound", "--place", "rack 2");
+        Assert.Contains("Warp:       bow 1/4\", cup 1/8\"\nEnds:       sound\nBatch:      log 3\nPlace:      rack 2", edited.Out, StringComparison.Ordinal);
+        var flat = await offcuts.RunAsync("boards", "edit", id, "--warp", "flat");
+        Assert.DoesNotContain("Warp", flat.Out, StringComparison.Ordinal);
+        Assert.Contains("solid, skip-planed", flat.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--warp", "bend 1/4", "--warp")]
+    [InlineData("--ends", "rotten", "--ends")]
+    [InlineData("--surface", "polished", "surface")]
+    public async Task What_cannot_be_read_is_named_and_nothing_is_logged(string option, string value, string named)
+    {
+        var added = await offcuts.RunAsync("boards", "add", "1 x 8 x 70", "--species", "white-ash", option, value);
+        Assert.Equal(2, added.Code);
+        Assert.Contains(named, added.Err, StringComparison.Ordinal);
+        Assert.Empty((await offcuts.RunAsync("boards", "list")).Out);
+    }
+
+    [Fact]
+    public async Task A_plan_says_what_flattening_takes_and_the_shop_what_is_trimmed()
+    {
+        var shop = await offcuts.RunAsync("shop", "set", "--end-trim-checked", "1 1/2", "--end-trim-unknown", "3/4", "--factory-edge-trim", "1/4", "--flat-enough", "1/64", "--skip-planed-thickness", "5/32");
+        Assert.True(shop.Code == 0, shop.Err);
+        Assert.Matches("end-trim-checked +1 1/2\"", shop.Out);
+        await offcuts.RunAsync("boards", "add", "1 x 5 x 60", "--species", "white-ash", "--warp", "bow 1/4, crook 1/4");
+
+        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s"], """
+            name: Rail
+            unit: in
+            parts:
+              - {name: Rail, size: 3/4 x 4 x 29 1/2, species: white-ash}
+            """, null);
+
+        Assert.True(plan.Code == 0, plan.Err);
+        // 30 of 60 in keep a quarter of the bow and of the crook.
+        Assert.Contains("4 5/16 x 30 in; flatten: 1/16\" counted for warp; sawn 1/16\" wider for crook", plan.Out, StringComparison.Ordinal);
+    }
+}
