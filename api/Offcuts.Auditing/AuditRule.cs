@@ -33,6 +33,9 @@ public enum AuditRule
     /// <summary>Rule 2: a blank is the finished part and its allowances, turned only if the grain is free.</summary>
     BlankSize,
 
+    /// <summary>Rule 2: a part with tolerances is planned at a size within them that its board can give, any other at its one size.</summary>
+    FinishedSize,
+
     /// <summary>Rule 1: the board is thick enough to mill, or exactly as thick where it is not milled; a panel is of solid wood (rule 3).</summary>
     Thickness,
 
@@ -74,6 +77,12 @@ public enum AuditRule
 
     /// <summary>Rule 9: every part and panel is made as often as asked, less what is missing, each copy once.</summary>
     Demand,
+
+    /// <summary>Rule 12: extra pieces are no more than the design can use and cost nothing.</summary>
+    Extras,
+
+    /// <summary>Rule 12: the plan counts pieces, spares and gaps as they are.</summary>
+    Counts,
 
     /// <summary>A reason given for a missing part holds for every board and every offer.</summary>
     MissingReason,

@@ -50,6 +50,7 @@ public static class Auditor
         Defects.Check(scope, cut);
         EndTrims.Check(scope, cut);
         Leftovers.Check(scope, cut);
+        Extras.Check(scope, cut);
         foreach (var piece in cut.Board.Pieces)
         {
             if (piece is PartPiece part)

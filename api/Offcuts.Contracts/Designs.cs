@@ -30,6 +30,13 @@ public sealed record DesignEntry(
 /// <param name="Tolerates">
 /// Kinds of defects that it may contain because its face is hidden or painted, such as <c>knot</c>; null for none. Never metal.
 /// </param>
+/// <param name="MostThicknessMm">The largest finished thickness that will do, where <paramref name="ThicknessMm"/> is only the least; null or left out: exactly that.</param>
+/// <param name="MostWidthMm">The largest finished width that will do.</param>
+/// <param name="MostLengthMm">The largest finished length that will do.</param>
+/// <param name="MostQuantity">The most pieces that will do, where <paramref name="Quantity"/> is only the fewest: more are made as far as they cost nothing.</param>
+/// <param name="Spacing">How the pieces share a span side by side.</param>
+/// <param name="Spares">Extra blanks wanted, if they cost nothing.</param>
+/// <param name="Extras">What more pieces and spares may be cut from: <c>waste</c> or <c>leftovers</c>; null: more pieces from waste, spares from leftovers too.</param>
 public sealed record PartRecord(
     string Name,
     decimal ThicknessMm,
@@ -40,7 +47,19 @@ public sealed record PartRecord(
     string Appearance = "sound-knots",
     string Grain = "fixed",
     string? Group = null,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<string>? Tolerates = null);
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<string>? Tolerates = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] decimal? MostThicknessMm = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] decimal? MostWidthMm = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] decimal? MostLengthMm = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? MostQuantity = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] SpacingRecord? Spacing = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Spares = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Extras = null);
+
+/// <summary>Pieces side by side across a span with equal gaps.</summary>
+/// <param name="SpanMm">What pieces and gaps fill together.</param>
+/// <param name="Ends">Whether there are gaps at both ends too.</param>
+public sealed record SpacingRecord(decimal SpanMm, bool Ends = false);
 
 /// <summary>An edge-glued panel; the grain runs along its length.</summary>
 /// <param name="Name">Unique among the parts and panels of the design.</param>

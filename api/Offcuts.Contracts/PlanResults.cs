@@ -17,6 +17,7 @@ namespace Offcuts.Contracts;
 /// <param name="Missing">What can be had neither from stock nor from any offer.</param>
 /// <param name="Warnings">What the maker should mind.</param>
 /// <param name="Run">How the plan was found.</param>
+/// <param name="Counts">Pieces, spares and gaps of each part for which the design leaves them open; null in plans of older versions.</param>
 public sealed record PlanResult(
     string Status,
     string Currency,
@@ -33,7 +34,22 @@ public sealed record PlanResult(
     IReadOnlyList<ShoppingList> ShoppingLists,
     IReadOnlyList<MissingRecord> Missing,
     IReadOnlyList<WarningRecord> Warnings,
-    RunRecord Run);
+    RunRecord Run,
+    IReadOnlyList<PartCountRecord>? Counts = null);
+
+/// <summary>How many pieces of a part the plan makes where the design leaves it open.</summary>
+/// <param name="Name">Name of the part.</param>
+/// <param name="Count">Pieces, without the spares.</param>
+/// <param name="Spares">Spare blanks.</param>
+/// <param name="Gaps">The gaps between the pieces; null if the design does not space them.</param>
+/// <param name="Text">The same in words, with sizes in the shop's unit.</param>
+public sealed record PartCountRecord(string Name, int Count, int Spares, GapsRecord? Gaps, string Text);
+
+/// <summary>Equal gaps: exactly <paramref name="TotalMm"/> / <paramref name="Number"/> each.</summary>
+/// <param name="Number">How many.</param>
+/// <param name="TotalMm">All of them together.</param>
+/// <param name="NearestMm">One of them to the nearest 1/64 in or 0.1 mm, by the shop's unit.</param>
+public sealed record GapsRecord(int Number, decimal TotalMm, decimal NearestMm);
 
 /// <summary>One board and how it is cut.</summary>
 /// <param name="Number">Number in cutting order, from 1.</param>
@@ -81,6 +97,8 @@ public sealed record BoardCutRecord(
 /// <param name="LossThicknessMm">What flattening is counted on to take of a blank or strip of a warped board; null if nothing.</param>
 /// <param name="LossWidthMm">How much wider it is sawn for the board's crook; null if nothing.</param>
 /// <param name="Ends">The state of a leftover's ends; null in plans of older versions.</param>
+/// <param name="Finished">The size to finish a part to, where its design leaves tolerances.</param>
+/// <param name="Use"><c>more</c> or <c>spare</c> for a part's extra piece, cut because it costs nothing; else null.</param>
 public sealed record PieceRecord(
     string Kind,
     decimal XMm,
@@ -95,7 +113,9 @@ public sealed record PieceRecord(
     decimal? NetWidthMm = null,
     decimal? LossThicknessMm = null,
     decimal? LossWidthMm = null,
-    EndsRecord? Ends = null);
+    EndsRecord? Ends = null,
+    SizeRecord? Finished = null,
+    string? Use = null);
 
 /// <summary>A saw cut: the wood that it turns to dust.</summary>
 /// <param name="Order">Order from 1.</param>

@@ -41,11 +41,18 @@ public static class DesignDocument
 
     private static Part ToPart(Fields fields, DocumentContext context)
     {
+        var (fewest, mostPieces) = fields.QuantityRange();
+        var (least, most) = context.SizeRange(fields);
         var part = new Part
         {
             Name = fields.Text("name"),
-            Quantity = fields.Quantity(),
-            Finished = context.Size(fields),
+            Quantity = fewest,
+            MostQuantity = mostPieces,
+            Spacing = Spacing(fields.Group("spacing"), context),
+            Spares = fields.OptionalWhole("spares", 0, Limits.MaxSpares) ?? 0,
+            Extras = fields.Word<ExtraSource>("extras"),
+            Finished = least,
+            Most = most,
             Species = context.Accepted(fields),
             Appearance = fields.Word<Appearance>("appearance") ?? Appearance.SoundKnots,
             Grain = fields.Word<Grain>("grain") ?? Grain.Fixed,
@@ -54,6 +61,18 @@ public static class DesignDocument
         };
         fields.End();
         return part;
+    }
+
+    private static Spacing? Spacing(Fields? fields, DocumentContext context)
+    {
+        if (fields is null)
+        {
+            return null;
+        }
+
+        var spacing = new Spacing(context.Length(fields, "span"), fields.YesNo("ends"));
+        fields.End();
+        return spacing;
     }
 
     private static Panel ToPanel(Fields fields, DocumentContext context)

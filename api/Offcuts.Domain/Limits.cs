@@ -6,6 +6,9 @@ public static class Limits
     /// <summary>Most pieces of one kind: of a board, a part, a panel, an item, an offer.</summary>
     public const int MaxQuantity = 10_000;
 
+    /// <summary>Most spare blanks of one part.</summary>
+    public const int MaxSpares = 100;
+
     /// <summary>Most parts, panels, groups and items in a design, and most boards in a list.</summary>
     public const int MaxEntries = 2_000;
 

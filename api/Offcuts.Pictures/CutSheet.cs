@@ -30,6 +30,7 @@ public static class CutSheet
         CautionSection.Missing(document),
         ShoppingSection.Of(document),
         RackSection.Of(document),
+        CountSection.Of(document),
         CautionSection.Mind(document),
         Boards(document),
         GlueUpSection.Of(document));

@@ -36,10 +36,12 @@ internal sealed record KeyedPiece(string Key, Piece Piece, string Name, string C
     {
         var (width, length) = part.Turned ? (part.At.Length, part.At.Width) : (part.At.Width, part.At.Length);
         var design = document.Problem.Design.Parts.FirstOrDefault(known => known.Name == part.Part);
-        var name = design?.Quantity == 1 ? part.Part : FormattableString.Invariant($"{part.Part} #{part.Copy}");
+        var isSpare = part.Use == PieceUse.Spare;
+        var single = isSpare ? design?.Spares == 1 : design is { Quantity: 1, MostQuantity: null };
+        var name = $"{part.Part}{(isSpare ? " spare" : "")}{(single ? "" : FormattableString.Invariant($" #{part.Copy}"))}";
         return new(
             key, part, part.Turned ? $"{name} (turned)" : name, SizeText.FormatFace(width, length, document.Unit),
-            design is null ? null : $"finished {SizeText.Format(design.Finished, document.Unit)}");
+            (part.Finished ?? design?.Finished) is { } finished ? $"finished {SizeText.Format(finished, document.Unit)}" : null);
     }
 
     private static string StripName(PlanDocument document, StripPiece strip)

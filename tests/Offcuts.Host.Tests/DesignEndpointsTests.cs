@@ -53,10 +53,29 @@ public sealed class DesignEndpointsTests(Service service) : IClassFixture<Servic
         Assert.Equal("""["knot","nail hole"]""", stored.GetProperty("design").GetProperty("parts")[0].GetProperty("tolerates").GetRawText());
     }
 
+    [Fact]
+    public async Task Tolerances_are_kept_and_leave_the_version_of_a_design_without_them_alone()
+    {
+        var plain = Stool.Replace("Step Stool", "Plain Stool", StringComparison.Ordinal);
+        var exact = plain.Replace("\"widthMm\":60", "\"widthMm\":60,\"mostWidthMm\":60", StringComparison.Ordinal);
+        var wider = plain.Replace("\"widthMm\":60", "\"widthMm\":60,\"mostWidthMm\":75", StringComparison.Ordinal);
+        var first = await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", plain), HttpStatusCode.Created);
+        Assert.False(first.GetProperty("design").GetProperty("parts")[0].TryGetProperty("mostWidthMm", out _));
+        await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", exact), HttpStatusCode.OK);
+        var second = await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", wider), HttpStatusCode.Created);
+        Assert.Equal(75, second.GetProperty("design").GetProperty("parts")[0].GetProperty("mostWidthMm").GetInt32());
+    }
+
     [Theory]
     [InlineData("\"quantity\":4", "\"tolerates\":[\"nail\"]", "#/parts/0/tolerates/0")]
     [InlineData("\"white ash\"", "\"wite ash\"", "#/parts/0/species/0")]
     [InlineData("\"widthMm\":60", "\"widthMm\":0", "#/parts/0/widthMm")]
+    [InlineData("\"quantity\":4", "\"quantity\":4,\"mostQuantity\":3", "#/parts/0/quantity")]
+    [InlineData("\"quantity\":4", "\"quantity\":4,\"spares\":101", "#/parts/0/spares")]
+    [InlineData("\"quantity\":4", "\"quantity\":4,\"extras\":\"offcuts\"", "#/parts/0/extras")]
+    [InlineData("\"quantity\":4", "\"quantity\":4,\"spacing\":{\"spanMm\":0}", "#/parts/0/spacing/spanMm")]
+    [InlineData("\"widthMm\":60", "\"widthMm\":60,\"mostWidthMm\":59", "#/parts/0/mostWidthMm")]
+    [InlineData("\"widthMm\":60", "\"widthMm\":60,\"mostLengthMm\":-1", "#/parts/0/mostLengthMm")]
     [InlineData("\"quantity\":4", "\"quantity\":0", "#/parts/0/quantity")]
     [InlineData("\"name\":\"top\"", "\"name\":\"leg\"", "#/panels/0/name")]
     [InlineData("\"quantity\":4", "\"group\":\"show\"", "#/parts/0/group")]

@@ -18,8 +18,8 @@ internal sealed class SawnPiece(Rect at)
     /// <summary>What the cut leaves.</summary>
     public IReadOnlyList<SawnPiece> Halves { get; private set; } = [];
 
-    /// <summary>How many blanks and strips lie in it.</summary>
-    public int Useful => Halves.Count == 0 ? pieces.Count(piece => piece is PartPiece or StripPiece) : Halves.Sum(half => half.Useful);
+    /// <summary>How many of the pieces that lie in it are wanted.</summary>
+    public int Count(Predicate<Piece> isWanted) => Halves.Count == 0 ? pieces.Count(piece => isWanted(piece)) : Halves.Sum(half => half.Count(isWanted));
 
     public void Holds(IReadOnlyList<Piece> inside) => pieces = inside;
 

@@ -9,6 +9,7 @@ namespace Offcuts.Auditing.Boards;
 /// Cuts before the first that separates two blanks or strips are not counted: they free the board's clear part from its ends, edges and defects.
 /// A board with defects may first be divided along their edges as often as it takes; each area that this frees has its stages for itself, and its
 /// own first direction.
+/// Extra pieces do not count in this: each rectangle in which only they lie has stages of its own, as many, beginning in either direction.
 /// With a kerf of nothing and unlisted cuts nothing is checked here, because the order of the cuts is not known.
 /// </summary>
 internal static class Stages
@@ -22,14 +23,18 @@ internal static class Stages
 
         var most = scope.Problem.Shop.Recut ? 3 : 2;
         var defects = cut.DefectAreas.ToList();
-        FirstCut[] firsts = defects.Count == 0 ? [cut.Board.FirstCut] : [FirstCut.Crosscut, FirstCut.Rip];
-        CheckArea(whole);
-
-        void CheckArea(SawnPiece piece)
+        FirstCut[] either = [FirstCut.Crosscut, FirstCut.Rip];
+        CheckArea(whole, IsAsked, defects.Count == 0 ? [cut.Board.FirstCut] : either);
+        foreach (var piece in OfExtras(whole))
         {
-            var area = Divided(piece);
-            var faults = firsts.Select(first => Faults(area, first, most)).ToList();
-            if (area.Useful == 0 || faults.Exists(each => each.Count == 0))
+            CheckArea(piece, IsExtra, either);
+        }
+
+        void CheckArea(SawnPiece piece, Predicate<Piece> isWanted, FirstCut[] firsts)
+        {
+            var area = Divided(piece, isWanted);
+            var faults = firsts.Select(first => Faults(area, isWanted, first, most)).ToList();
+            if (area.Count(isWanted) == 0 || faults.Exists(each => each.Count == 0))
             {
                 return;
             }
@@ -38,7 +43,7 @@ internal static class Stages
             {
                 foreach (var half in area.Halves)
                 {
-                    CheckArea(half);
+                    CheckArea(half, isWanted, firsts);
                 }
 
                 return;
@@ -53,6 +58,14 @@ internal static class Stages
         }
     }
 
+    private static bool IsAsked(Piece piece) => piece is StripPiece or PartPiece { Use: PieceUse.Asked };
+
+    private static bool IsExtra(Piece piece) => piece is PartPiece { Use: not PieceUse.Asked };
+
+    /// <summary>The largest rectangles in which nothing that is asked for lies.</summary>
+    private static IEnumerable<SawnPiece> OfExtras(SawnPiece piece) =>
+        piece.Count(IsAsked) == 0 ? [piece] : piece.Halves.SelectMany(OfExtras);
+
     /// <summary>Whether the cut begins or ends where a defect does: the blade runs in the defect, or next to it where the defect is narrower.</summary>
     private static bool IsAlongDefect(SawnPiece piece, List<Rect> defects) => piece.Direction is { } direction && defects.Exists(defect =>
     {
@@ -61,18 +74,18 @@ internal static class Stages
     });
 
     /// <summary>What the cuts leave that only free it: the first piece that a cut separates into several with blanks or strips, or the only one.</summary>
-    private static SawnPiece Divided(SawnPiece piece)
+    private static SawnPiece Divided(SawnPiece piece, Predicate<Piece> isWanted)
     {
-        while (piece.Halves.Count > 0 && piece.Halves.Count(half => half.Useful > 0) < 2)
+        while (piece.Halves.Count > 0 && piece.Halves.Count(half => half.Count(isWanted) > 0) < 2)
         {
-            piece = piece.Halves.FirstOrDefault(half => half.Useful > 0) ?? piece.Halves[0];
+            piece = piece.Halves.FirstOrDefault(half => half.Count(isWanted) > 0) ?? piece.Halves[0];
         }
 
         return piece;
     }
 
     /// <summary>The pieces that take too many stages if the first goes in a direction.</summary>
-    private static List<(SawnPiece Piece, int Stage, int Separating)> Faults(SawnPiece area, FirstCut first, int most)
+    private static List<(SawnPiece Piece, int Stage, int Separating)> Faults(SawnPiece area, Predicate<Piece> isWanted, FirstCut first, int most)
     {
         var faults = new List<(SawnPiece, int, int)>();
         Walk(area, 0, 0, first == FirstCut.Crosscut ? FirstCut.Rip : FirstCut.Crosscut);
@@ -80,7 +93,7 @@ internal static class Stages
 
         void Walk(SawnPiece piece, int stage, int separating, FirstCut last)
         {
-            if (piece.Useful == 0)
+            if (piece.Count(isWanted) == 0)
             {
                 return;
             }
@@ -97,7 +110,7 @@ internal static class Stages
 
             // Before the first cut the stage is 0, so a board that is not cut in its first direction begins with stage 2.
             var next = stage == 0 ? (direction == first ? 1 : 2) : direction == last ? stage : stage + 1;
-            var separates = piece.Halves.Count(half => half.Useful > 0) > 1;
+            var separates = piece.Halves.Count(half => half.Count(isWanted) > 0) > 1;
             foreach (var half in piece.Halves)
             {
                 Walk(half, next, separates ? next : separating, direction);

@@ -2,7 +2,10 @@ using Offcuts.Domain;
 
 namespace Offcuts.Auditing.Members;
 
-/// <summary>Rule 2: a blank is exactly the finished size and the allowances of its board's kind, across the board also what its crook takes, turned as a whole and only if the grain is free.</summary>
+/// <summary>
+/// Rule 2: a blank is exactly the finished size (where the part has tolerances, the planned one) and the allowances of its board's kind, across the board
+/// also what its crook takes, turned as a whole and only if the grain is free.
+/// </summary>
 internal static class Blanks
 {
     public static void Check(AuditScope scope, SourcedCut cut, PartPiece piece)
@@ -13,9 +16,10 @@ internal static class Blanks
             return;
         }
 
+        var finished = Finished(scope, cut, part, piece);
         var allowances = Milling.Allowances(scope.Problem.Shop, cut.Board.Kind, cut.Board.Surface);
-        var along = part.Finished.Length + allowances.Length;
-        var across = part.Finished.Width + allowances.Width;
+        var along = finished.Length + allowances.Length;
+        var across = finished.Width + allowances.Width;
         var length = piece.Turned ? across : along;
         var width = (piece.Turned ? along : across) + Warping.Of(cut).Edge(length);
         scope.Findings.Require(
@@ -23,6 +27,35 @@ internal static class Blanks
             AuditRule.BlankSize, $"Board {cut.Board.Number}: the blank of {part.Name} must be {length} by {width}, it is {piece.At.Length} by {piece.At.Width}.");
         scope.Findings.Require(
             !piece.Turned || part.Grain == Grain.Free, AuditRule.BlankSize, $"Board {cut.Board.Number}: {part.Name} may not be turned.");
-        Serving.Check(scope, cut, piece, part.Name, part.Species, part.Appearance, part.Finished.Thickness, piece.Turned ? across : width);
+        Serving.Check(scope, cut, piece, new Asked(part), piece.Turned ? across : width);
+    }
+
+    /// <summary>
+    /// The size to finish a piece to: the part's own, or with tolerances the one that the plan says, which must lie within them. Faces that need no
+    /// planing give the board's thickness; others at most what planing leaves.
+    /// </summary>
+    private static Dimensions Finished(AuditScope scope, SourcedCut cut, Part part, PartPiece piece)
+    {
+        if (part.Most is not { } most || !part.HasTolerance || piece.Finished is not { } finished)
+        {
+            scope.Findings.Require(
+                piece.Finished is null != part.HasTolerance || piece.Finished == part.Finished, AuditRule.FinishedSize,
+                $"Board {cut.Board.Number}: {part.Name} is finished to {piece.Finished}, the design says {part.Finished} to {part.Most}.");
+            return part.Finished;
+        }
+
+        var least = part.Finished;
+        scope.Findings.Require(
+            least.Thickness <= finished.Thickness && finished.Thickness <= most.Thickness && least.Width <= finished.Width && finished.Width <= most.Width
+                && least.Length <= finished.Length && finished.Length <= most.Length,
+            AuditRule.FinishedSize, $"Board {cut.Board.Number}: {part.Name} is finished to {finished}, the design allows {least} to {most}.");
+        var board = cut.Board;
+        scope.Findings.Require(
+            Milling.IsUsedAsItIs(board.Kind, board.Surface, board.Size.Thickness, least.Thickness, most.Thickness)
+                ? finished.Thickness == board.Size.Thickness
+                : finished.Thickness + Milling.Allowances(scope.Problem.Shop, board.Kind, board.Surface).Thickness + (piece.Loss?.Thickness ?? Length.Zero)
+                    <= board.Size.Thickness,
+            AuditRule.FinishedSize, $"Board {board.Number}, {board.Size.Thickness} thick, does not give {part.Name} the thickness {finished.Thickness}.");
+        return finished;
     }
 }

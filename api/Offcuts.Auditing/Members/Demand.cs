@@ -2,21 +2,23 @@ using Offcuts.Domain;
 
 namespace Offcuts.Auditing.Members;
 
-/// <summary>Rule 9: what is made and what is missing add up to what the design asks for, and no copy is made twice.</summary>
+/// <summary>Rule 9: what is made and what is missing add up to what the design asks for, and no copy is made twice. Extra pieces count apart.</summary>
 internal static class Demand
 {
     public static void Check(AuditScope scope)
     {
-        var blanks = scope.Plan.Boards.SelectMany(board => board.Pieces.OfType<PartPiece>()).ToLookup(piece => piece.Part, piece => piece.Copy);
+        var blanks = scope.Plan.Boards.SelectMany(board => board.Pieces.OfType<PartPiece>()).ToLookup(piece => piece.Part);
         var panels = scope.Plan.GlueUps.ToLookup(glueUp => glueUp.Panel, glueUp => glueUp.Copy);
         foreach (var part in scope.Problem.Design.Parts)
         {
-            Check(scope, part.Name, part.Quantity, [.. blanks[part.Name]]);
+            var pieces = blanks[part.Name].ToLookup(piece => piece.Use, piece => piece.Copy);
+            Check(scope, part.Name, part.Quantity, [.. pieces[PieceUse.Asked]], [.. pieces[PieceUse.More]]);
+            Extras.Check(scope, part, [.. pieces[PieceUse.More]], [.. pieces[PieceUse.Spare]]);
         }
 
         foreach (var panel in scope.Problem.Design.Panels)
         {
-            Check(scope, panel.Name, panel.Quantity, [.. panels[panel.Name]]);
+            Check(scope, panel.Name, panel.Quantity, [.. panels[panel.Name]], []);
         }
 
         foreach (var missing in scope.Plan.Missing)
@@ -33,13 +35,14 @@ internal static class Demand
         }
     }
 
-    private static void Check(AuditScope scope, string name, int asked, List<int> copies)
+    private static void Check(AuditScope scope, string name, int asked, List<int> copies, List<int> more)
     {
         var missing = scope.Plan.Missing.Where(part => part.Name == name).Sum(part => (long)part.Quantity);
         scope.Findings.Require(
             copies.Count + missing == asked, AuditRule.Demand, $"{asked} of {name} are asked for; {copies.Count} are made and {missing} missing.");
+        List<int> all = [.. copies, .. more];
         scope.Findings.Require(
-            copies.Distinct().Count() == copies.Count && copies.All(copy => copy >= 1 && copy <= asked),
-            AuditRule.Demand, $"The copies of {name} are numbered {string.Join(", ", copies)}.");
+            all.Distinct().Count() == all.Count && all.TrueForAll(copy => copy >= 1 && copy <= asked + more.Count),
+            AuditRule.Demand, $"The copies of {name} are numbered {string.Join(", ", all)}.");
     }
 }

@@ -13,24 +13,24 @@ internal static class Milling
         : shop.Surfaced;
 
     /// <summary>
-    /// Whether the board's thickness suits the finished thickness, if flattening takes so much: all of it where the wood is milled; where it is used as it
+    /// Whether the board's thickness suits a finished thickness from the least to the most, if flattening takes so much: all of it where the wood is milled; where it is used as it
     /// is, the shop says how much may stay.
     /// </summary>
-    public static bool SuitsThickness(Shop shop, BoardKind kind, Surface surface, Length board, Length finished, Length warp) =>
-        IsUsedAsItIs(kind, surface, board, finished)
+    public static bool SuitsThickness(Shop shop, BoardKind kind, Surface surface, Length board, Length least, Length most, Length warp) =>
+        IsUsedAsItIs(kind, surface, board, least, most)
             ? warp <= shop.FlatEnough
-            : kind == BoardKind.Solid && board - warp >= finished + Allowances(shop, kind, surface).Thickness;
+            : kind == BoardKind.Solid && board - warp >= least + Allowances(shop, kind, surface).Thickness;
 
     /// <summary>Whether wood of this kind is not milled in thickness for such a part.</summary>
-    public static bool IsUsedAsItIs(BoardKind kind, Surface surface, Length board, Length finished) =>
-        board == finished && (kind == BoardKind.Sheet || surface == Surface.Surfaced);
+    public static bool IsUsedAsItIs(BoardKind kind, Surface surface, Length board, Length least, Length most) =>
+        least <= board && board <= most && (kind == BoardKind.Sheet || surface == Surface.Surfaced);
 
     /// <summary>
     /// The widest blank that the machines take: jointer and planer for rough and skip-planed wood and for surfaced wood that is not flat enough, the
-    /// planer for surfaced wood that is planed again; null for sheets and for surfaced wood of the finished thickness, which pass neither.
+    /// planer for surfaced wood that is planed again; null for sheets and for surfaced wood of a finished thickness that will do, which pass neither.
     /// </summary>
-    public static Length? WidestBlank(Shop shop, BoardKind kind, Surface surface, Length board, Length finished, Length warp) =>
-        kind == BoardKind.Sheet || IsUsedAsItIs(kind, surface, board, finished) ? null
+    public static Length? WidestBlank(Shop shop, BoardKind kind, Surface surface, Length board, Length least, Length most, Length warp) =>
+        kind == BoardKind.Sheet || IsUsedAsItIs(kind, surface, board, least, most) ? null
         : surface != Surface.Surfaced || warp > shop.FlatEnough ? Length.Min(shop.JointerWidth, shop.PlanerWidth)
         : shop.PlanerWidth;
 }

@@ -64,13 +64,13 @@ internal static class MissingReasons
         var allowances = Milling.Allowances(shop, source.Kind, source.Surface);
         var along = part.Finished.Length + allowances.Length;
         var across = part.Finished.Width + allowances.Width;
-        var upright = source.Refuses(shop, species, part.Appearance, part.Finished.Thickness, along, across, turned: false);
+        var upright = source.Refuses(shop, new Asked(part), species, along, across, turned: false);
         if (part.Grain != Grain.Free)
         {
             return upright;
         }
 
-        var turned = source.Refuses(shop, species, part.Appearance, part.Finished.Thickness, across, along, turned: true);
+        var turned = source.Refuses(shop, new Asked(part), species, across, along, turned: true);
         return turned > upright ? turned : upright;
     }
 
@@ -86,6 +86,6 @@ internal static class MissingReasons
         return GlueUpLists.SubPanels(shop, panel) is null
             ? MissingReason.TooWideForMachines
             : source.Refuses(
-                shop, species, panel.Appearance, panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, turned: false);
+                shop, new Asked(panel), species, panel.Finished.Length + allowances.Length, narrowest, turned: false);
     }
 }

@@ -15,19 +15,18 @@ internal sealed record Source(
 
     /// <summary>Why this cannot give one such blank; too few if it can.</summary>
     /// <param name="shop">The shop.</param>
+    /// <param name="asked">What the part or panel asks of its wood.</param>
     /// <param name="species">The species accepted.</param>
-    /// <param name="appearance">The least appearance accepted.</param>
-    /// <param name="thickness">Finished thickness.</param>
     /// <param name="length">What the blank takes along the board.</param>
     /// <param name="width">What it takes across the board, if this were straight.</param>
     /// <param name="turned">Whether its own width lies along the board.</param>
     public MissingReason Refuses(
-        Shop shop, IReadOnlyList<string> species, Appearance appearance, Length thickness, Length length, Length width, bool turned)
+        Shop shop, Asked asked, IReadOnlyList<string> species, Length length, Length width, bool turned)
     {
         var (left, right, edge) = EndTrims.Of(shop, Kind, Surface, Ends);
         return !species.Contains(Species) ? MissingReason.NoSuchSpecies
-            : Appearance > appearance ? MissingReason.NotGoodEnough
-            : !Milling.SuitsThickness(shop, Kind, Surface, Size.Thickness, thickness, Length.Zero) ? MissingReason.WrongThickness
+            : Appearance > asked.Appearance ? MissingReason.NotGoodEnough
+            : !Milling.SuitsThickness(shop, Kind, Surface, Size.Thickness, asked.Thickness, asked.MostThickness, Length.Zero) ? MissingReason.WrongThickness
             : !Pass(Length.Zero, turned ? length : width) ? MissingReason.TooWideForMachines
             : length > Size.Length - left - right ? MissingReason.TooShort
             : width > Size.Width - (edge * 2) ? MissingReason.TooNarrow
@@ -35,14 +34,14 @@ internal sealed record Source(
             : MissingReason.TooFew;
 
         bool Pass(Length warp, Length own) =>
-            Milling.WidestBlank(shop, Kind, Surface, Size.Thickness, thickness, warp) is not { } widest || own <= widest;
+            Milling.WidestBlank(shop, Kind, Surface, Size.Thickness, asked.Thickness, asked.MostThickness, warp) is not { } widest || own <= widest;
 
         bool IsTooWarped()
         {
             var warping = new Warping(Kind, Warp, Size);
             var wide = width + warping.Edge(length);
             var warp = warping.Face(length, wide);
-            return wide > Size.Width - (edge * 2) || !Milling.SuitsThickness(shop, Kind, Surface, Size.Thickness, thickness, warp)
+            return wide > Size.Width - (edge * 2) || !Milling.SuitsThickness(shop, Kind, Surface, Size.Thickness, asked.Thickness, asked.MostThickness, warp)
                 || !Pass(warp, turned ? length : wide);
         }
     }

@@ -31,6 +31,6 @@ internal static class Strips
         scope.Findings.Require(
             piece.NetWidth >= narrowest && piece.NetWidth <= widest,
             AuditRule.StripSize, $"Board {cut.Board.Number}: a strip of {panel.Name} counts for {piece.NetWidth}, the limits are {narrowest} and {widest}.");
-        Serving.Check(scope, cut, piece, panel.Name, panel.Species, panel.Appearance, panel.Finished.Thickness, piece.At.Width);
+        Serving.Check(scope, cut, piece, new Asked(panel), piece.At.Width);
     }
 }

@@ -10,7 +10,7 @@ internal static class WellFormed
 {
     public static void Check(Plan plan, Findings findings)
     {
-        if (plan.Boards is null || plan.GlueUps is null || plan.Purchases is null || plan.Missing is null || plan.Run is null)
+        if (plan.Boards is null || plan.GlueUps is null || plan.Purchases is null || plan.Missing is null || plan.Counts is null || plan.Run is null)
         {
             findings.Add(AuditRule.WellFormed, $"A list of the plan or the record of its run is not there.");
             return;
@@ -33,6 +33,13 @@ internal static class WellFormed
                 purchase?.Offer?.Offer?.Id is not null, AuditRule.WellFormed, $"Purchase {index + 1} of the list does not say what is bought.");
         }
 
+        foreach (var (index, count) in plan.Counts.Index())
+        {
+            findings.Require(
+                count?.Part is not null && (count.Gaps is null || IsPlace(count.Gaps.Total)),
+                AuditRule.WellFormed, $"Count {index + 1} of the list has no name or gaps beyond all limits.");
+        }
+
         foreach (var (index, missing) in plan.Missing.Index())
         {
             findings.Require(
@@ -52,7 +59,7 @@ internal static class WellFormed
     private static bool IsSound(Piece? piece) => piece is not null && IsSound(piece.At)
         && (piece.Loss is not { } loss || (IsPlace(loss.Thickness) && IsPlace(loss.Width))) && piece switch
         {
-            PartPiece part => part.Part is not null,
+            PartPiece part => part.Part is not null && Enum.IsDefined(part.Use) && (part.Finished is not { } size || IsPlace(size)),
             StripPiece strip => strip.Panel is not null && IsPlace(strip.NetWidth),
             LeftoverPiece or WastePiece => true,
             _ => false,
@@ -64,6 +71,8 @@ internal static class WellFormed
             && sub.Strips.All(strip => strip is not null && IsPlace(strip.NetWidth)));
 
     private static bool IsSound(Rect rect) => IsPlace(rect.X) && IsPlace(rect.Y) && IsPlace(rect.Length) && IsPlace(rect.Width);
+
+    private static bool IsPlace(Dimensions size) => IsPlace(size.Thickness) && IsPlace(size.Width) && IsPlace(size.Length);
 
     private static bool IsSize(Length length) => length > Length.Zero && length <= Length.Max;
 

@@ -51,6 +51,15 @@ internal sealed class DocumentContext
         fields.Required("size"), (string text, out Dimensions value, out string? error) => SizeText.TryParse(text, Unit, out value, out error), out var size)
         ? size : default;
 
+    /// <summary>A size of which every side may be a range.</summary>
+    /// <returns>The least, and the most where any side is a range.</returns>
+    public (Dimensions Least, Dimensions? Most) SizeRange(Fields fields) => fields.TryRead(
+        fields.Required("size"),
+        (string text, out (Dimensions Least, Dimensions? Most) value, out string? error) =>
+            SizeText.TryParseRange(text, Unit, out value.Least, out value.Most, out error),
+        out var size)
+        ? size : default;
+
     /// <summary>A board's size; of softwood also by its nominal name.</summary>
     /// <returns>The size, and whether it was nominal.</returns>
     public (Dimensions Size, bool IsNominal) BoardSize(Fields fields, Species? species)

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Offcuts.Domain;
 
 namespace Offcuts.Documents;
@@ -10,7 +11,7 @@ namespace Offcuts.Documents;
 /// </summary>
 /// <param name="mapping">The group.</param>
 /// <param name="faults">Where faults go.</param>
-internal sealed class Fields(Mapping mapping, DocumentFaults faults)
+internal sealed partial class Fields(Mapping mapping, DocumentFaults faults)
 {
     private readonly HashSet<string> known = new(StringComparer.Ordinal);
 
@@ -67,6 +68,29 @@ internal sealed class Fields(Mapping mapping, DocumentFaults faults)
 
         faults.Add(node, string.Create(CultureInfo.InvariantCulture, $"{Shown(node)}: give a whole number from {least} to {most}, without quotation marks."));
         return null;
+    }
+
+    /// <summary>The quantity, or the fewest and the most of a range: <c>5..9</c>, <c>5 to 9</c>.</summary>
+    public (int Fewest, int? Most) QuantityRange()
+    {
+        if (mapping.Entries.FirstOrDefault(entry => entry.Key == "quantity")?.Value is not Scalar scalar
+            || QuantityText().Match(scalar.Text) is not { Success: true } range)
+        {
+            return (Quantity(), null);
+        }
+
+        known.Add("quantity");
+
+        if (int.TryParse(range.Groups["from"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var from)
+            && int.TryParse(range.Groups["to"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var to)
+            && from >= 1 && from < to && to <= Limits.MaxQuantity)
+        {
+            return (from, to);
+        }
+
+        faults.Add(scalar, string.Create(
+            CultureInfo.InvariantCulture, $"{Shown(scalar)}: give whole numbers from the smaller to the larger, from 1 to {Limits.MaxQuantity}, for instance 5..9."));
+        return (1, null);
     }
 
     public int Quantity() => OptionalWhole("quantity", 1, Limits.MaxQuantity) ?? 1;
@@ -213,6 +237,9 @@ internal sealed class Fields(Mapping mapping, DocumentFaults faults)
 
         return (node as Scalar)?.Text.Trim();
     }
+
+    [GeneratedRegex(@"^\s*(?<from>[0-9]+)\s*(?:\.\.|to)\s*(?<to>[0-9]+)\s*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex QuantityText();
 
     private static string Shown(Node node) => node is Scalar scalar
         ? $"'{(scalar.Text.Length <= 40 ? scalar.Text : scalar.Text[..40] + "...")}'"

@@ -28,11 +28,39 @@ public sealed record Part
     /// <summary>Name, unique among the parts and panels of the design.</summary>
     public required string Name { get; init; }
 
-    /// <summary>How many; at least 1.</summary>
+    /// <summary>How many; at least 1. Where more will do (<see cref="MostQuantity"/>), the fewest.</summary>
     public int Quantity { get; init; } = 1;
 
-    /// <summary>Finished size.</summary>
+    /// <summary>The most that will do: beyond <see cref="Quantity"/> as many are made as cost nothing. Null: exactly <see cref="Quantity"/>.</summary>
+    public int? MostQuantity { get; init; }
+
+    /// <summary>How the pieces share a span side by side, so that the plan can say the gaps; null if they do not.</summary>
+    public Spacing? Spacing { get; init; }
+
+    /// <summary>How many extra blanks to cut, for a test or a mistake, if they cost nothing.</summary>
+    public int Spares { get; init; }
+
+    /// <summary>What more pieces and spares may be cut from; null: more pieces from waste, spares from leftovers too.</summary>
+    public ExtraSource? Extras { get; init; }
+
+    /// <summary>Whether the plan must say how many there are in the end: more may be made, spares are asked for, or gaps follow.</summary>
+    public bool HasCount => MostQuantity is not null || Spacing is not null || Spares > 0;
+
+    /// <summary>Whether extra pieces may be cut from leftovers that would go back to the rack.</summary>
+    /// <param name="use">More pieces or spares.</param>
+    public bool MayUseLeftovers(PieceUse use) => Extras is { } given ? given == ExtraSource.Leftovers : use == PieceUse.Spare;
+
+    /// <summary>Finished size; where there are tolerances (<see cref="Most"/>), the least.</summary>
     public required Dimensions Finished { get; init; }
+
+    /// <summary>The largest finished size that will do as well, no side below <see cref="Finished"/>; null if only exactly that size will.</summary>
+    public Dimensions? Most { get; init; }
+
+    /// <summary>Whether any side may be larger than <see cref="Finished"/>.</summary>
+    public bool HasTolerance => Most is { } most && most != Finished;
+
+    /// <summary>The largest thickness that will do.</summary>
+    public Length MostThickness => (Most ?? Finished).Thickness;
 
     /// <summary>Species ids or species classes that are accepted; empty means what the group says.</summary>
     public IReadOnlyList<string> Species { get; init; } = [];
@@ -95,6 +123,25 @@ public sealed record FinishGroup(string Name, bool OneSpecies, IReadOnlyList<str
 /// <param name="UnitPrice">Price of one.</param>
 /// <param name="Supplier">Where to buy it, if it matters.</param>
 public sealed record BoughtItem(string Name, int Quantity, Money UnitPrice, string? Supplier = null);
+
+/// <summary>Pieces side by side across a span, such as slats between two posts, with equal gaps.</summary>
+/// <param name="Span">What pieces and gaps fill together.</param>
+/// <param name="Ends">Whether there are gaps at both ends too; else the first and last piece stand at the ends.</param>
+public sealed record Spacing(Length Span, bool Ends)
+{
+    /// <summary>The gaps that so many pieces leave: one more than pieces with gaps at the ends, else one fewer.</summary>
+    public int Gaps(int pieces) => Ends ? pieces + 1 : pieces - 1;
+}
+
+/// <summary>What extra pieces may be cut from; never from a board that is bought or opened for them.</summary>
+public enum ExtraSource
+{
+    /// <summary>Only from what would be thrown away.</summary>
+    Waste,
+
+    /// <summary>From waste first, then from leftovers that would go back to the rack.</summary>
+    Leftovers,
+}
 
 /// <summary>Which way a part may lie on a board.</summary>
 public enum Grain

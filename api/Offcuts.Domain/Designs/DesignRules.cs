@@ -26,6 +26,7 @@ public static class DesignRules
             CheckMember(at, part.Name, part.Quantity, part.Finished, names, faults);
             CheckSpecies(at, part.Species, part.Group, groups, faults);
             CheckTolerates(at, part.Tolerates, faults);
+            PartRules.Check(at, part, faults);
         }
 
         foreach (var (index, panel) in design.Panels.Index())

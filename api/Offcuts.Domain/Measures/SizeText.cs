@@ -101,12 +101,15 @@ public static partial class SizeText
 
     private static string Format(Length[] sides, DisplayUnit unit)
     {
-        var shown = unit == DisplayUnit.Inch && !sides.All(side => side.IsWholeSixtyFourths) && sides.All(side => side.IsWholeTenths)
-            ? DisplayUnit.Millimetre
-            : unit;
+        var shown = Shown(sides, unit);
         var numbers = sides.Select(side => LengthText.Number(side, shown));
         return $"{string.Join(" x ", numbers)} {(shown == DisplayUnit.Inch ? "in" : "mm")}";
     }
+
+    private static DisplayUnit Shown(Length[] sides, DisplayUnit unit) =>
+        unit == DisplayUnit.Inch && !sides.All(side => side.IsWholeSixtyFourths) && sides.All(side => side.IsWholeTenths)
+            ? DisplayUnit.Millimetre
+            : unit;
 
     private static bool TryLengths(
         string plain, string? text, int count, string howToWrite, DisplayUnit bareUnit,

@@ -18,6 +18,9 @@ public sealed record Plan
     /// <summary>What can be had neither from stock nor from any offer.</summary>
     public IReadOnlyList<MissingPart> Missing { get; init; } = [];
 
+    /// <summary>How many pieces and spares there are of each part for which the design leaves it open, and the gaps between them.</summary>
+    public IReadOnlyList<PartCount> Counts { get; init; } = [];
+
     /// <summary>What the maker should mind.</summary>
     public IReadOnlyList<PlanWarning> Warnings { get; init; } = [];
 
@@ -137,7 +140,27 @@ public abstract record Piece(Rect At)
 /// <param name="Part">Name of the part.</param>
 /// <param name="Copy">Which of the part's pieces, from 1.</param>
 /// <param name="Turned">Whether the part's length lies across the board.</param>
-public sealed record PartPiece(Rect At, string Part, int Copy, bool Turned) : Piece(At);
+public sealed record PartPiece(Rect At, string Part, int Copy, bool Turned) : Piece(At)
+{
+    /// <summary>The size to finish it to, where the part has tolerances (<see cref="Part.Most"/>); null where the part's one size holds.</summary>
+    public Dimensions? Finished { get; init; }
+
+    /// <summary>Whether the design asks for it, or it is cut because it costs nothing.</summary>
+    public PieceUse Use { get; init; }
+}
+
+/// <summary>Why a part's piece is cut.</summary>
+public enum PieceUse
+{
+    /// <summary>The design asks for it.</summary>
+    Asked,
+
+    /// <summary>It is one more than the fewest, and the design can use it (<see cref="Part.MostQuantity"/>).</summary>
+    More,
+
+    /// <summary>It is a spare (<see cref="Part.Spares"/>); spares are numbered by themselves, from 1.</summary>
+    Spare,
+}
 
 /// <summary>A strip for an edge-glued panel.</summary>
 /// <param name="At">Where it lies, and its rough size.</param>

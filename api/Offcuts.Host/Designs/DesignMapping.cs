@@ -38,7 +38,10 @@ internal static class DesignMapping
         design.Description,
         [.. design.Parts.Select(part => new PartRecord(
             part.Name, part.Finished.Thickness.Millimetres, part.Finished.Width.Millimetres, part.Finished.Length.Millimetres,
-            part.Quantity, part.Species, Words.Of(part.Appearance), Words.Of(part.Grain), part.Group, Listed(part.Tolerates)))],
+            part.Quantity, part.Species, Words.Of(part.Appearance), Words.Of(part.Grain), part.Group, Listed(part.Tolerates),
+            Most(part, size => size.Thickness), Most(part, size => size.Width), Most(part, size => size.Length),
+            part.MostQuantity, part.Spacing is { } spacing ? new SpacingRecord(spacing.Span.Millimetres, spacing.Ends) : null,
+            part.Spares == 0 ? null : part.Spares, part.Extras is { } extras ? Words.Of(extras) : null))],
         [.. design.Panels.Select(panel => new PanelRecord(
             panel.Name, panel.Finished.Thickness.Millimetres, panel.Finished.Width.Millimetres, panel.Finished.Length.Millimetres,
             panel.Quantity, panel.NarrowestStrip?.Millimetres, panel.WidestStrip?.Millimetres, panel.Species,
@@ -62,11 +65,17 @@ internal static class DesignMapping
     private static Part ToPart(PartRecord record, SpeciesCatalogue catalogue, string at, Faults faults)
     {
         faults.Text($"{at}/name", record.Name, Limits.MaxName, required: true);
+        var least = Size(record.ThicknessMm, record.WidthMm, record.LengthMm, at, faults);
         return new Part
         {
             Name = record.Name,
             Quantity = faults.Count($"{at}/quantity", record.Quantity, 1, Limits.MaxQuantity),
-            Finished = Size(record.ThicknessMm, record.WidthMm, record.LengthMm, at, faults),
+            MostQuantity = record.MostQuantity == record.Quantity ? null : record.MostQuantity,
+            Spacing = record.Spacing is { } spacing ? new Spacing(faults.Millimetres($"{at}/spacing/spanMm", spacing.SpanMm), spacing.Ends) : null,
+            Spares = faults.Count($"{at}/spares", record.Spares ?? 0, 0, Limits.MaxSpares),
+            Extras = record.Extras is { } extras ? faults.Word<ExtraSource>($"{at}/extras", extras) : null,
+            Finished = least,
+            Most = Most(record, least, at, faults),
             Species = faults.SpeciesOrClasses($"{at}/species", record.Species, catalogue),
             Appearance = faults.Word<Appearance>($"{at}/appearance", record.Appearance),
             Grain = faults.Word<Grain>($"{at}/grain", record.Grain),
@@ -107,6 +116,35 @@ internal static class DesignMapping
             faults.Count($"{at}/quantity", record.Quantity, 1, Limits.MaxQuantity),
             faults.Money($"{at}/unitPrice", record.UnitPrice, currency),
             record.Supplier);
+    }
+
+    /// <summary>The largest side where it is above the least; else null, so that equal designs give equal entries.</summary>
+    private static decimal? Most(Part part, Func<Dimensions, Length> side) =>
+        part.Most is { } most && side(most) != side(part.Finished) ? side(most).Millimetres : null;
+
+    private static Dimensions? Most(PartRecord record, Dimensions least, string at, Faults faults)
+    {
+        var most = new Dimensions(
+            Side(record.MostThicknessMm, least.Thickness, "mostThicknessMm"),
+            Side(record.MostWidthMm, least.Width, "mostWidthMm"),
+            Side(record.MostLengthMm, least.Length, "mostLengthMm"));
+        return most == least ? null : most;
+
+        Length Side(decimal? given, Length lowest, string name)
+        {
+            if (given is not { } written)
+            {
+                return lowest;
+            }
+
+            var length = faults.Millimetres($"{at}/{name}", written);
+            if (length != Length.Zero && length < lowest)
+            {
+                faults.Add($"{at}/{name}", $"{length} is below the least, {lowest}: give the smaller first, or leave this out.");
+            }
+
+            return length;
+        }
     }
 
     private static Dimensions Size(decimal thickness, decimal width, decimal length, string at, Faults faults) => new(

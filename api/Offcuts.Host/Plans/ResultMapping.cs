@@ -28,10 +28,16 @@ internal static class ResultMapping
                 Words.Of(warning.Kind), warning.Subject, PlanText.Of(warning, problem.Shop.Unit), warning.Value?.Millimetres, warning.Limit?.Millimetres))],
             new RunRecord(
                 plan.Run.Seed, Milliseconds(plan.Run.Budget), Milliseconds(plan.Run.Elapsed), Milliseconds(plan.Run.FirstPlanAfter),
-                plan.Run.Finished, plan.Run.PlannerVersion));
+                plan.Run.Finished, plan.Run.PlannerVersion),
+            [.. plan.Counts.Select(count => ToRecord(count, problem))]);
 
         decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
     }
+
+    private static PartCountRecord ToRecord(PartCount count, PlanningProblem problem) => new(
+        count.Part, count.Count, count.Spares,
+        count.Gaps is { } gaps ? new GapsRecord(gaps.Number, gaps.Total.Millimetres, gaps.Nearest(problem.Shop.Unit).Millimetres) : null,
+        CountText.Of(count, problem.Design.Parts.First(part => part.Name == count.Part), problem.Shop.Unit));
 
     public static PurchaseRecord ToRecord(Purchase purchase, string currency, SpeciesCatalogue catalogue)
     {
@@ -71,7 +77,14 @@ internal static class ResultMapping
     {
         return piece switch
         {
-            PartPiece part => At("part") with { Name = part.Part, Copy = part.Copy, Turned = part.Turned },
+            PartPiece part => At("part") with
+            {
+                Name = part.Part,
+                Copy = part.Copy,
+                Turned = part.Turned,
+                Finished = part.Finished is { } size ? ShopMapping.ToRecord(size) : null,
+                Use = part.Use == PieceUse.Asked ? null : Words.Of(part.Use),
+            },
             StripPiece strip => At("strip") with
             {
                 Name = strip.Panel,

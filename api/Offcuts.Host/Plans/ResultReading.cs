@@ -19,6 +19,9 @@ internal static class ResultReading
                 new OfferSize(offers[purchase.OfferId], Size(purchase.Size), ToMoney(purchase.UnitPrice)), purchase.Count))],
             Missing = [.. result.Missing.Select(missing => new MissingPart(
                 missing.Name, missing.Quantity, Word<MissingReason>(missing.Code), missing.Closest, Mm(missing.NeededMm), Mm(missing.HasMm)))],
+            Counts = [.. (result.Counts ?? []).Select(count => new PartCount(
+                count.Name, count.Count, count.Spares,
+                count.Gaps is { } gaps ? new EqualGaps(Length.FromMillimetres(gaps.TotalMm), gaps.Number) : null))],
             Warnings = [.. result.Warnings.Select(warning => new PlanWarning(
                 Word<WarningKind>(warning.Code), warning.Subject, Mm(warning.ValueMm), Mm(warning.LimitMm)))],
             WoodCost = ToMoney(result.WoodCost),
@@ -58,7 +61,11 @@ internal static class ResultReading
         var at = Area(record.XMm, record.YMm, record.LengthMm, record.WidthMm);
         Piece piece = record.Kind switch
         {
-            "part" => new PartPiece(at, record.Name!, record.Copy!.Value, record.Turned!.Value),
+            "part" => new PartPiece(at, record.Name!, record.Copy!.Value, record.Turned!.Value)
+            {
+                Finished = record.Finished is { } size ? Size(size) : null,
+                Use = record.Use is { } use ? Word<PieceUse>(use) : PieceUse.Asked,
+            },
             "strip" => new StripPiece(
                 at, record.Name!, record.Copy!.Value, record.SubPanel!.Value, record.Order!.Value, Length.FromMillimetres(record.NetWidthMm!.Value)),
             "leftover" => new LeftoverPiece(at)

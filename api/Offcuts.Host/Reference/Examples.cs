@@ -49,6 +49,6 @@ internal static class Examples
 
     public const string Plan = """
         {"budgetMs":2000,"inline":{"stock":[{"id":"K7M","species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":1400}],"offers":[],"shop":{},
-         "design":{"name":"Rail","parts":[{"name":"rail","quantity":2,"thicknessMm":19.05,"widthMm":60,"lengthMm":600,"species":["white-ash"]}]}}}
+         "design":{"name":"Rail","parts":[{"name":"rail","quantity":2,"thicknessMm":19.05,"widthMm":60,"lengthMm":600,"species":["white-ash"],"mostWidthMm":70,"spares":1}]}}}
         """;
 }

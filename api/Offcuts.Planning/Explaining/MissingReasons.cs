@@ -52,7 +52,7 @@ internal sealed class MissingReasons(PlanningProblem problem)
 
     private Obstacle? OfPart(Part part, IReadOnlyList<string> species, SourceOfWood source)
     {
-        if (General(species, part.Appearance, part.Finished.Thickness, source.Class, out var widest) is { } general)
+        if (General(species, part.Appearance, part.Finished.Thickness, part.MostThickness, source.Class, out var widest) is { } general)
         {
             return general;
         }
@@ -65,19 +65,19 @@ internal sealed class MissingReasons(PlanningProblem problem)
             return new Obstacle(MissingReason.TooWideForMachines, across, widest);
         }
 
-        var upright = Lies(part.Finished.Thickness, along, across, isTurned: false, source, part.Tolerates);
+        var upright = Lies(part.Finished.Thickness, part.MostThickness, along, across, isTurned: false, source, part.Tolerates);
         if (upright is null || part.Grain != Grain.Free)
         {
             return upright;
         }
 
-        var turned = Lies(part.Finished.Thickness, across, along, isTurned: true, source, part.Tolerates);
+        var turned = Lies(part.Finished.Thickness, part.MostThickness, across, along, isTurned: true, source, part.Tolerates);
         return turned is null || turned.Value.IsFurtherThan(upright.Value) ? turned : upright;
     }
 
     /// <summary>What keeps a blank from lying on a board with so much along and across it: its size, or what its warp takes besides.</summary>
     private Obstacle? Lies(
-        Length thickness, Length along, Length across, bool isTurned, SourceOfWood source, IReadOnlyList<string> tolerates)
+        Length thickness, Length mostThickness, Length along, Length across, bool isTurned, SourceOfWood source, IReadOnlyList<string> tolerates)
     {
         if (Fit(along, across, source, tolerates) is { } obstacle)
         {
@@ -85,13 +85,13 @@ internal sealed class MissingReasons(PlanningProblem problem)
         }
 
         var wide = across + source.Class.Flattening.Crook(along);
-        if (source.HasPlaceFor(along, wide, tolerates) && milling.Serves(source.Class, thickness, along, wide, isTurned ? along : wide))
+        if (source.HasPlaceFor(along, wide, tolerates) && milling.Serves(source.Class, thickness, mostThickness, along, wide, isTurned ? along : wide))
         {
             return null;
         }
 
         var needed = thickness + milling.Allowances(source.Class).Thickness + source.Class.Flattening.Faces(along, wide);
-        return needed > source.Class.Thickness && source.Class.Thickness != thickness
+        return needed > source.Class.Thickness && !Milling.IsUsedAsItIs(source.Class, thickness, mostThickness)
             ? new Obstacle(MissingReason.TooWarped, needed, source.Class.Thickness)
             : new Obstacle(MissingReason.TooWarped, null, null);
     }
@@ -103,7 +103,7 @@ internal sealed class MissingReasons(PlanningProblem problem)
             return new Obstacle(MissingReason.NoSuchSpecies, null, null);
         }
 
-        if (General(species, panel.Appearance, panel.Finished.Thickness, source.Class, out var widest) is { } general)
+        if (General(species, panel.Appearance, panel.Finished.Thickness, panel.Finished.Thickness, source.Class, out var widest) is { } general)
         {
             return general;
         }
@@ -115,10 +115,11 @@ internal sealed class MissingReasons(PlanningProblem problem)
             return new Obstacle(MissingReason.TooWideForMachines, narrowest, widest);
         }
 
-        return Lies(panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, isTurned: false, source, panel.Tolerates);
+        return Lies(panel.Finished.Thickness, panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, isTurned: false, source, panel.Tolerates);
     }
 
-    private Obstacle? General(IReadOnlyList<string> species, Appearance appearance, Length thickness, BoardClass cls, out Length? widest)
+    private Obstacle? General(
+        IReadOnlyList<string> species, Appearance appearance, Length thickness, Length mostThickness, BoardClass cls, out Length? widest)
     {
         widest = null;
         if (!species.Contains(cls.Species))
@@ -131,7 +132,7 @@ internal sealed class MissingReasons(PlanningProblem problem)
             return new Obstacle(MissingReason.NotGoodEnough, null, null);
         }
 
-        if (!milling.SuitsThickness(cls, thickness, out widest))
+        if (!milling.SuitsThickness(cls, thickness, mostThickness, out widest))
         {
             var needed = cls.Kind == BoardKind.Sheet ? thickness : thickness + milling.Allowances(cls).Thickness;
             return new Obstacle(MissingReason.WrongThickness, needed, cls.Thickness);

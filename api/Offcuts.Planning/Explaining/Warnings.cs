@@ -11,9 +11,9 @@ internal static class Warnings
     public static List<PlanWarning> Of(PlanningProblem problem, IReadOnlyList<BoardCut> boards)
     {
         var shop = problem.Shop;
-        var thickness = problem.Design.Parts.Select(part => (part.Name, part.Finished.Thickness))
-            .Concat(problem.Design.Panels.Select(panel => (panel.Name, panel.Finished.Thickness)))
-            .ToDictionary(pair => pair.Name, pair => pair.Thickness, StringComparer.Ordinal);
+        var thickness = problem.Design.Parts.Select(part => (part.Name, Least: part.Finished.Thickness, Most: part.MostThickness))
+            .Concat(problem.Design.Panels.Select(panel => (panel.Name, Least: panel.Finished.Thickness, Most: panel.Finished.Thickness)))
+            .ToDictionary(member => member.Name, member => (member.Least, member.Most), StringComparer.Ordinal);
         var warnings = new List<PlanWarning>();
         foreach (var board in boards)
         {
@@ -54,13 +54,13 @@ internal static class Warnings
 
     /// <summary>Blanks that go through the planer, perhaps over the jointer first, with their length along the grain.</summary>
     private static IEnumerable<(string Name, Length Length, bool PassesJointer)> Milled(
-        BoardCut board, Dictionary<string, Length> thickness, Length flatEnough)
+        BoardCut board, Dictionary<string, (Length Least, Length Most)> thickness, Length flatEnough)
     {
         foreach (var piece in board.Pieces)
         {
             var name = piece is PartPiece part ? part.Part : piece is StripPiece strip ? strip.Panel : null;
             if (name is not null && board.Kind == BoardKind.Solid
-                && (board.Surface != Surface.Surfaced || board.Size.Thickness != thickness[name]))
+                && (board.Surface != Surface.Surfaced || board.Size.Thickness < thickness[name].Least || board.Size.Thickness > thickness[name].Most))
             {
                 yield return (name, piece.At.Length, board.Surface != Surface.Surfaced || piece.Loss?.Thickness > flatEnough);
             }

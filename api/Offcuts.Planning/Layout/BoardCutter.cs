@@ -11,10 +11,21 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
 {
     private readonly List<Piece> pieces = [];
     private readonly List<SawCut> cuts = [];
+    private readonly Dictionary<int, BlankOption> cutAs = [];
 
     public IReadOnlyList<Piece> Pieces => pieces;
 
-    public IReadOnlyList<SawCut> Cuts => cuts;
+    /// <summary>The saw cuts; none with a blade that takes nothing.</summary>
+    public IReadOnlyList<SawCut> Cuts => shop.Kerf == Length.Zero ? [] : cuts;
+
+    /// <summary>All cuts, those of a blade that takes nothing too.</summary>
+    public IReadOnlyList<SawCut> Divisions => cuts;
+
+    /// <summary>Place in <see cref="Pieces"/> of the piece that is exactly there; -1 if there is none.</summary>
+    public int IndexAt(Rect at) => pieces.FindIndex(piece => piece.At == at);
+
+    /// <summary>The blank that a piece was cut as; null if it is no part's.</summary>
+    public BlankOption? BlankAt(int piece) => cutAs.TryGetValue(piece, out var blank) ? blank : null;
 
     /// <summary>Saws a board down to its areas first, then cuts each area by its own sections.</summary>
     public void Cut(Region board, IReadOnlyList<AreaPattern> areas, PieceNames names)
@@ -42,7 +53,7 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
         }
         else if (region is SawnRegion sawn)
         {
-            if (sawn.Kerf is { Length.Ticks: > 0, Width.Ticks: > 0 })
+            if (sawn.Kerf is { Length.Ticks: > 0, Width.Ticks: > 0 } || shop.Kerf == Length.Zero)
             {
                 cuts.Add(new SawCut(cuts.Count + 1, sawn.Direction, sawn.Kerf));
             }
@@ -85,7 +96,8 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
         foreach (var (piece, blank) in blanks.Zip(band.Run))
         {
             var trimmed = SplitOff(piece, ripFirst, [ripFirst ? blank.Along : blank.Across], offcuts)[0];
-            pieces.Add(names.Part(trimmed, blank));
+            cutAs.Add(pieces.Count, blank);
+            pieces.Add(names.Part(trimmed, blank, Class));
         }
     }
 
@@ -125,12 +137,9 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
 
         var kerf = Length.Min(shop.Kerf, whole - extent);
         var rest = whole - extent - kerf;
-        if (kerf > Length.Zero)
-        {
-            cuts.Add(new SawCut(
-                cuts.Count + 1, alongX ? FirstCut.Crosscut : FirstCut.Rip,
-                alongX ? rect with { X = rect.X + extent, Length = kerf } : rect with { Y = rect.Y + extent, Width = kerf }));
-        }
+        cuts.Add(new SawCut(
+            cuts.Count + 1, alongX ? FirstCut.Crosscut : FirstCut.Rip,
+            alongX ? rect with { X = rect.X + extent, Length = kerf } : rect with { Y = rect.Y + extent, Width = kerf }));
 
         var front = alongX ? rect with { Length = extent } : rect with { Width = extent };
         if (rest == Length.Zero)
@@ -171,7 +180,7 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
         }
         else if (region is SawnRegion sawn)
         {
-            if (sawn.Kerf is { Length.Ticks: > 0, Width.Ticks: > 0 })
+            if (sawn.Kerf is { Length.Ticks: > 0, Width.Ticks: > 0 } || shop.Kerf == Length.Zero)
             {
                 cuts.Add(new SawCut(cuts.Count + 1, sawn.Direction, sawn.Kerf));
             }
@@ -187,8 +196,8 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
         }
     }
 
-    /// <summary>Set by the caller to the board's thickness.</summary>
-    public required Length Thickness { get; init; }
+    /// <summary>What the board is.</summary>
+    public required BoardClass Class { get; init; }
 
-    private bool IsKept(Rect rect) => Worth.IsKept(new Dimensions(Thickness, rect.Width, rect.Length), shop.Keep);
+    private bool IsKept(Rect rect) => Worth.IsKept(new Dimensions(Class.Thickness, rect.Width, rect.Length), shop.Keep);
 }

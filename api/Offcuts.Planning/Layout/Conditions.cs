@@ -6,9 +6,9 @@ namespace Offcuts.Planning.Layout;
 /// <summary>What a piece takes over from the state of its board: what flattening it costs, and how its ends are.</summary>
 internal sealed class Conditions(PlanningProblem problem)
 {
-    private readonly Dictionary<string, Length> finished = problem.Design.Parts.Select(part => (part.Name, part.Finished.Thickness))
-        .Concat(problem.Design.Panels.Select(panel => (panel.Name, panel.Finished.Thickness)))
-        .ToDictionary(pair => pair.Name, pair => pair.Thickness, StringComparer.Ordinal);
+    private readonly Dictionary<string, (Length Least, Length Most)> finished = problem.Design.Parts.Select(part => (part.Name, Least: part.Finished.Thickness, Most: part.MostThickness))
+        .Concat(problem.Design.Panels.Select(panel => (panel.Name, Least: panel.Finished.Thickness, Most: panel.Finished.Thickness)))
+        .ToDictionary(member => member.Name, member => (member.Least, member.Most), StringComparer.Ordinal);
 
     /// <summary>The pieces of a board, each with its condition.</summary>
     /// <param name="pieces">The pieces as they were cut.</param>
@@ -28,5 +28,5 @@ internal sealed class Conditions(PlanningProblem problem)
         _ => piece,
     })];
 
-    private Loss? LossOf(string name, Rect at, BoardClass cls) => Milling.LossOf(cls, finished[name], at.Length, at.Width);
+    private Loss? LossOf(string name, Rect at, BoardClass cls) => Milling.LossOf(cls, finished[name].Least, finished[name].Most, at.Length, at.Width);
 }

@@ -11,7 +11,10 @@ internal static class PlanWriter
     public static Plan Write(
         PlanningProblem problem, IReadOnlyList<(PlanningModel Model, Solution Solution)> solved, IReadOnlyList<MissingPart> missing, long bound, PlanRun run)
     {
-        var boards = Boards(problem, solved);
+        var sawn = Sawing.Of(problem, solved);
+        new ExtraPieces(problem, sawn, missing).Cut();
+        Growth.Use(problem, sawn);
+        var boards = Boards(problem, sawn);
         var purchases = boards.Where(entry => entry.Offer is not null).GroupBy(entry => entry.Offer!)
             .Select(group => new Purchase(group.Key, group.Count())).ToList();
         var cost = new Money(purchases.Sum(purchase => purchase.Cost.MinorUnits));
@@ -24,6 +27,7 @@ internal static class PlanWriter
             GlueUps = [.. solved.SelectMany(each => GlueUps(each.Model, cuts))],
             Purchases = purchases,
             Missing = missing,
+            Counts = PartCounts.Of(problem, cuts, missing),
             Warnings = Explaining.Warnings.Of(problem, cuts),
             WoodCost = cost,
             ItemCost = new Money(problem.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity)),
@@ -34,71 +38,39 @@ internal static class PlanWriter
         };
     }
 
-    private static List<(BoardCut Cut, OfferSize? Offer)> Boards(PlanningProblem problem, IReadOnlyList<(PlanningModel Model, Solution Solution)> solved)
+    private static List<(BoardCut Cut, OfferSize? Offer)> Boards(PlanningProblem problem, List<SawnBoard> sawn)
     {
-        var patterns = solved.SelectMany(each =>
-        {
-            var names = new PieceNames(each.Model);
-            return Surplus.Remove(each.Model, each.Solution).Select(pattern => (Pattern: pattern, Names: names));
-        });
-        var taken = new Dictionary<BoardType, int>();
-        var bought = new Dictionary<string, int>(StringComparer.Ordinal);
-        var ordered = patterns
-            .OrderBy(each => each.Pattern.Board.Class.Species, StringComparer.Ordinal).ThenBy(each => each.Pattern.Board.Size.Thickness)
-            .ThenBy(each => each.Pattern.Money > 0).ThenByDescending(each => each.Pattern.Board.Along).ThenBy(each => each.Pattern.Board.Index)
-            .ThenBy(each => each.Pattern.Key, StringComparer.Ordinal);
-        var result = new List<(BoardCut, OfferSize?)>();
-        var trims = new Trims(problem.Shop);
         var conditions = new Conditions(problem);
-        foreach (var (pattern, names) in ordered)
+        var bought = new Dictionary<string, int>(StringComparer.Ordinal);
+        var result = new List<(BoardCut, OfferSize?)>();
+        foreach (var board in sawn)
         {
-            var type = pattern.Board;
-            var nth = taken[type] = taken.GetValueOrDefault(type) + 1;
-            var (board, copy) = StockCopy(type, nth);
+            var type = board.Type;
+            var copy = board.Copy;
             if (type.Offer is { } offer)
             {
                 copy = bought[offer.Offer.Id] = bought.GetValueOrDefault(offer.Offer.Id) + 1;
             }
 
-            var defects = board?.Defects ?? [];
-            var usable = (board is null ? trims.Usable(type.Offer!) : trims.Usable(board)) ?? default;
-            List<Rect> lost = [.. defects.Select(defect => defect.Area), .. Trims.Outside(type.Size, usable)];
-            var cutter = new BoardCutter(problem.Shop, lost) { Thickness = type.Size.Thickness };
-            cutter.Cut(pattern.Division?.Tree ?? type.Tree(problem.Shop.Kerf), pattern.Areas, names);
+            var (pieces, cuts) = board.Laid();
             result.Add((new BoardCut
             {
                 Number = result.Count + 1,
-                BoardId = board?.Id,
+                BoardId = board.Stock?.Id,
                 Copy = copy,
                 OfferId = type.Offer?.Offer.Id,
                 Kind = type.Class.Kind,
                 Species = type.Class.Species,
                 Surface = type.Class.Surface,
                 Size = type.Size,
-                Defects = defects,
-                FirstCut = pattern.Division is not null && cutter.Cuts.Count > 0 ? cutter.Cuts[0].Direction
-                    : pattern.Areas[0].RipFirst ? FirstCut.Rip : FirstCut.Crosscut,
-                Pieces = conditions.Of(cutter.Pieces, type.Class, type.Size, board?.Ends ?? default),
-                Cuts = cutter.Cuts,
+                Defects = board.Defects,
+                FirstCut = board.FirstCut,
+                Pieces = conditions.Of(pieces, type.Class, type.Size, board.Stock?.Ends ?? default),
+                Cuts = cuts,
             }, type.Offer));
         }
 
         return result;
-    }
-
-    private static (Board? Board, int Copy) StockCopy(BoardType type, int nth)
-    {
-        foreach (var board in type.Boards)
-        {
-            if (nth <= board.Quantity)
-            {
-                return (board, nth);
-            }
-
-            nth -= board.Quantity;
-        }
-
-        return (null, nth);
     }
 
     private static List<GlueUp> GlueUps(PlanningModel model, List<BoardCut> boards)

@@ -11,6 +11,9 @@ internal abstract record DemandRow(int Index, string Name, Appearance Appearance
     /// <summary>Kinds of defects that it may contain.</summary>
     public IReadOnlyList<string> Tolerates { get; init; } = [];
 
+    /// <summary>The largest finished thickness that will do.</summary>
+    public virtual Length MostThickness => Thickness;
+
     /// <summary>Whether it may contain defects of all these kinds.</summary>
     public bool MayHold(IReadOnlyList<string> kinds) => kinds.All(kind => DefectKinds.Tolerates(Tolerates, kind));
 }
@@ -21,6 +24,11 @@ internal sealed record PartRow(
     int Quantity, Length Width, Length Length, bool MayTurn)
     : DemandRow(Index, Name, Appearance, Thickness, Species)
 {
+    /// <summary>The largest finished size that will do; the other sizes are the least.</summary>
+    public required Dimensions Most { get; init; }
+
+    public override Length MostThickness => Most.Thickness;
+
     public override long Needed => Quantity;
 }
 

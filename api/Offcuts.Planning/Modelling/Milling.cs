@@ -17,19 +17,23 @@ internal readonly record struct BoardClass(
 internal sealed class Milling(Shop shop)
 {
     /// <summary>
-    /// Whether a thickness can be had from the class when it is flat, and how wide a blank may be for it (null for any width).
+    /// Whether a thickness from the least to the most can be had from the class when it is flat, and how wide a blank may be for it (null for any width).
     /// </summary>
-    public bool SuitsThickness(in BoardClass cls, Length finished, out Length? widest)
+    public bool SuitsThickness(in BoardClass cls, Length least, Length most, out Length? widest)
     {
         widest = null;
-        if (cls.Kind == BoardKind.Sheet || (cls.Surface == Surface.Surfaced && cls.Thickness == finished))
+        if (cls.Kind == BoardKind.Sheet || IsUsedAsItIs(cls, least, most))
         {
-            return cls.Thickness == finished;
+            return IsUsedAsItIs(cls, least, most);
         }
 
         widest = WidestMilled(cls.Surface);
-        return cls.Thickness >= finished + Allowances(cls).Thickness;
+        return cls.Thickness >= least + Allowances(cls).Thickness;
     }
+
+    /// <summary>Whether the board's faces stay as they are: a sheet, or surfaced wood, whose thickness will do.</summary>
+    public static bool IsUsedAsItIs(in BoardClass cls, Length least, Length most) =>
+        (cls.Kind == BoardKind.Sheet || cls.Surface == Surface.Surfaced) && cls.Thickness >= least && cls.Thickness <= most;
 
     /// <summary>The widest blank that the machines take: rough stock must be flattened on the jointer first.</summary>
     public Length WidestMilled(Surface surface) =>
@@ -39,9 +43,9 @@ internal sealed class Milling(Shop shop)
     /// Whether a blank of the given extents on a board of the class gives the thickness, and the machines take its own width. A smaller blank does
     /// whenever a larger one does, because it keeps less warp.
     /// </summary>
-    public bool Serves(in BoardClass cls, Length finished, Length along, Length across, Length ownWidth)
+    public bool Serves(in BoardClass cls, Length least, Length most, Length along, Length across, Length ownWidth)
     {
-        if (!SuitsThickness(cls, finished, out var widest))
+        if (!SuitsThickness(cls, least, most, out var widest))
         {
             return false;
         }
@@ -54,13 +58,13 @@ internal sealed class Milling(Shop shop)
 
         // The planer alone presses a warped piece flat and lets it spring back: it must pass the jointer first.
         var limit = warp > shop.FlatEnough ? Length.Min(shop.JointerWidth, widest.Value) : widest.Value;
-        return cls.Thickness >= finished + Allowances(cls).Thickness + warp && ownWidth <= limit;
+        return cls.Thickness >= least + Allowances(cls).Thickness + warp && ownWidth <= limit;
     }
 
     /// <summary>The widest sawn strip, between two widths, of which a board of the class gives the thickness; null if even the narrowest does not.</summary>
     public Length? WidestStrip(in BoardClass cls, Length finished, Length along, Length narrowest, Length widest)
     {
-        if (widest < narrowest || !Serves(cls, finished, along, narrowest, narrowest))
+        if (widest < narrowest || !Serves(cls, finished, finished, along, narrowest, narrowest))
         {
             return null;
         }
@@ -70,16 +74,16 @@ internal sealed class Milling(Shop shop)
         {
             var middle = low + ((high - low + 1) / 2);
             var width = Length.FromTicks(middle);
-            (low, high) = Serves(cls, finished, along, width, width) ? (middle, high) : (low, middle - 1);
+            (low, high) = Serves(cls, finished, finished, along, width, width) ? (middle, high) : (low, middle - 1);
         }
 
         return Length.FromTicks(low);
     }
 
     /// <summary>What a blank of the given extents on a board of the class is counted on to lose to its warp; null if nothing.</summary>
-    public static Loss? LossOf(in BoardClass cls, Length finished, Length along, Length across)
+    public static Loss? LossOf(in BoardClass cls, Length least, Length most, Length along, Length across)
     {
-        var isMilled = cls.Surface != Surface.Surfaced || cls.Thickness != finished;
+        var isMilled = !IsUsedAsItIs(cls, least, most);
         var loss = new Loss(isMilled ? cls.Flattening.Faces(along, across) : Length.Zero, cls.Flattening.Crook(along));
         return loss is { Thickness.Ticks: 0, Width.Ticks: 0 } ? null : loss;
     }

@@ -132,6 +132,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                 want.Quantity, want.Part.Finished.Width, want.Part.Finished.Length, want.Part.Grain == Grain.Free)
             {
                 Tolerates = want.Part.Tolerates,
+                Most = want.Part.Most ?? want.Part.Finished,
             });
         }
 
@@ -167,7 +168,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         foreach (var row in rows)
         {
             if (!row.Species.Contains(cls.Species) || cls.Appearance > row.Appearance
-                || !milling.SuitsThickness(cls, row.Thickness, out _))
+                || !milling.SuitsThickness(cls, row.Thickness, row.MostThickness, out _))
             {
                 continue;
             }
@@ -201,16 +202,25 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         var length = part.Length + allowances.Length;
         var width = part.Width + allowances.Width;
         var across = width + cls.Flattening.Crook(length);
-        if (milling.Serves(cls, part.Thickness, length, across, ownWidth: across))
+        var (longer, wider) = Freedom(part, cls, allowances);
+        if (milling.Serves(cls, part.Thickness, part.MostThickness, length, across, ownWidth: across))
         {
-            yield return new BlankOption(part.Index, length.Ticks, across.Ticks, Turned: false);
+            yield return new BlankOption(part.Index, length.Ticks, across.Ticks, Turned: false, longer, wider);
         }
 
         var turnedAcross = length + cls.Flattening.Crook(width);
-        if (part.MayTurn && length != width && milling.Serves(cls, part.Thickness, width, turnedAcross, ownWidth: width))
+        if (part.MayTurn && length != width && milling.Serves(cls, part.Thickness, part.MostThickness, width, turnedAcross, ownWidth: width))
         {
-            yield return new BlankOption(part.Index, width.Ticks, turnedAcross.Ticks, Turned: true);
+            yield return new BlankOption(part.Index, width.Ticks, turnedAcross.Ticks, Turned: true, wider, longer);
         }
+    }
+
+    /// <summary>By how much a blank may be longer and wider than the least. A larger blank keeps more of the board's warp, so there it stays at that.</summary>
+    private (long Longer, long Wider) Freedom(PartRow part, BoardClass cls, Allowances allowances)
+    {
+        _ = milling.SuitsThickness(cls, part.Thickness, part.MostThickness, out var widest);
+        var width = widest is { } limit ? Length.Min(part.Most.Width, limit - allowances.Width) : part.Most.Width;
+        return cls.Flattening.Warp.IsFlat ? ((part.Most.Length - part.Length).Ticks, Math.Max(0, (width - part.Width).Ticks)) : (0, 0);
     }
 
     private static string ProfileKey(BoardClass cls, BlankOption[] blanks, StripFamily[] families) =>

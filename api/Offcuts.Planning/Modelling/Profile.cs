@@ -2,8 +2,11 @@ using Offcuts.Domain;
 
 namespace Offcuts.Planning.Modelling;
 
-/// <summary>A blank as it may lie on a board: extents along and across it, in ticks.</summary>
-internal readonly record struct BlankOption(int Row, long Along, long Across, bool Turned);
+/// <summary>
+/// A blank as it may lie on a board: extents along and across it, in ticks. Where the part has tolerances these are the least, and
+/// <see cref="MoreAlong"/> and <see cref="MoreAcross"/> say by how much it may be larger.
+/// </summary>
+internal readonly record struct BlankOption(int Row, long Along, long Across, bool Turned, long MoreAlong = 0, long MoreAcross = 0);
 
 /// <summary>
 /// The strips of one panel as they may be cut from a board, in ticks. All rows (copies and sub-panels) of the panel share

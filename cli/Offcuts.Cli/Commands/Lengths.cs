@@ -27,8 +27,11 @@ internal static class Lengths
     }
 
     /// <summary>A size of the wire in the shop's unit.</summary>
-    public static string Text(SizeRecord size, DisplayUnit unit) => SizeText.Format(
-        new(Length.FromMillimetres(size.ThicknessMm), Length.FromMillimetres(size.WidthMm), Length.FromMillimetres(size.LengthMm)), unit);
+    public static string Text(SizeRecord size, DisplayUnit unit) => SizeText.Format(Size(size.ThicknessMm, size.WidthMm, size.LengthMm), unit);
+
+    /// <summary>A size from the wire's millimetres.</summary>
+    public static Dimensions Size(decimal thickness, decimal width, decimal length) =>
+        new(Length.FromMillimetres(thickness), Length.FromMillimetres(width), Length.FromMillimetres(length));
 
     /// <summary>A board's size; of softwood also by its nominal name, which stands in the answer then.</summary>
     /// <exception cref="CliException">It is no size.</exception>

@@ -67,6 +67,28 @@ public class DesignDocumentTests
     }
 
     [Fact]
+    public void Reads_what_is_left_open()
+    {
+        const string Slat = """
+            name: Back
+            parts:
+              - name: Slat
+                quantity: 5..9
+                size: 1/2..5/8 x 1 1/2 to 2 x 30in
+                spacing: {span: 36in, ends: yes}
+                spares: 2
+                extras: leftovers
+                species: ash
+            """;
+        var slat = Assert.Single(Parse(Slat).Parts);
+        Assert.Equal((5, 9, 2), (slat.Quantity, slat.MostQuantity, slat.Spares));
+        Assert.Equal(new Spacing(Length.FromInches(36), true), slat.Spacing);
+        Assert.Equal(ExtraSource.Leftovers, slat.Extras);
+        Assert.Equal(SizeText.Parse("1/2 x 1 1/2 x 30in", DisplayUnit.Inch), slat.Finished);
+        Assert.Equal(SizeText.Parse("5/8 x 2 x 30in", DisplayUnit.Inch), slat.Most);
+    }
+
+    [Fact]
     public void Reads_the_same_from_JSON()
     {
         const string Json = """
@@ -100,6 +122,13 @@ public class DesignDocumentTests
     [InlineData("quantity: 4", "quantity:", "#/parts/0/quantity", 10, "no value")]
     [InlineData("x 17 1/4 ", "x 17 1/3 ", "#/parts/0/size", 11, "Write 17 21/64\"")]
     [InlineData("x 17 1/4 ", "", "#/parts/0/size", 11, "2 of 3 numbers")]
+    [InlineData("quantity: 4", "quantity: 4..4", "#/parts/0/quantity", 10, "from the smaller to the larger")]
+    [InlineData("quantity: 4", "quantity: 4..10001", "#/parts/0/quantity", 10, "from 1 to 10000")]
+    [InlineData("quantity: 4", "quantity: 4..", "#/parts/0/quantity", 10, "whole number")]
+    [InlineData("quantity: 4", "quantity: 4\n    spacing: {span: 6in}", "#/parts/0/spacing", 11, "do not fit")]
+    [InlineData("quantity: 4", "quantity: 4\n    spacing: {ends: yes}", "#/parts/0/spacing", 11, "'span' is missing")]
+    [InlineData("quantity: 4", "quantity: 4\n    extras: offcuts", "#/parts/0/extras", 11, "waste, leftovers")]
+    [InlineData("x 17 1/4 ", "x 18..17 1/4 ", "#/parts/0/size", 11, "from the smaller to the larger")]
     [InlineData("[walnut, paint grade]", "[walnutt]", "#/parts/0/species/0", 12, "Did you mean walnut?")]
     [InlineData("[walnut, paint grade]", "oak", "#/parts/0/species", 12, "red oak or white oak")]
     [InlineData("[walnut, paint grade]", "{a: b}", "#/parts/0/species", 12, "a list of values")]

@@ -23,7 +23,7 @@ internal static class DesignView
         var table = new Table("PART", ">QTY", ">FINISHED SIZE", "SPECIES", "LOOK", "GRAIN", "GROUP");
         foreach (var part in design.Parts ?? [])
         {
-            table.Add(part.Name, Count(part.Quantity), Size(part.ThicknessMm, part.WidthMm, part.LengthMm), Species(part.Species, part.Group), Look(part.Appearance, part.Tolerates), part.Grain, part.Group);
+            table.Add(part.Name, Quantity(part), Range(part), Species(part.Species, part.Group), Look(part.Appearance, part.Tolerates), part.Grain, part.Group);
         }
 
         foreach (var panel in design.Panels ?? [])
@@ -49,12 +49,22 @@ internal static class DesignView
 
         string Size(decimal thickness, decimal width, decimal length) => Lengths.Text(new(thickness, width, length), unit);
 
+        string Range(PartRecord part) => SizeText.Format(
+            Lengths.Size(part.ThicknessMm, part.WidthMm, part.LengthMm),
+            Lengths.Size(part.MostThicknessMm ?? part.ThicknessMm, part.MostWidthMm ?? part.WidthMm, part.MostLengthMm ?? part.LengthMm), unit);
+
         string Species(IReadOnlyList<string>? own, string? group) =>
             string.Join(", ", (own is { Count: > 0 } ? own : group is not null && groups.TryGetValue(group, out var of) ? of.Species ?? [] : []).Select(word => names.GetValueOrDefault(word, word)));
     }
 
     private static string Look(string appearance, IReadOnlyList<string>? tolerates) =>
         tolerates is { Count: > 0 } ? $"{appearance}, tolerates {string.Join(", ", tolerates)}" : appearance;
+
+    private static string Quantity(PartRecord part)
+    {
+        var pieces = part.MostQuantity is { } most ? $"{Count(part.Quantity)}..{Count(most)}" : Count(part.Quantity);
+        return part.Spares is { } spares ? $"{pieces} + {Count(spares)} spare" : pieces;
+    }
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

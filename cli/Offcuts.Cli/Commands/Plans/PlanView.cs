@@ -18,6 +18,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         WriteShopping();
         WriteBoards();
         WriteGlueUps();
+        WriteCounts();
         WriteMissing();
         WriteWarnings();
     }
@@ -69,7 +70,8 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
                 $"  {Count(board.Number),2}. {which}{place}: {board.SpeciesName ?? board.Species}, {Milled(board.Kind, board.Surface)}, {Lengths.Text(board.Size, unit)}; {board.FirstCut} first"));
             foreach (var piece in board.Pieces.Where(piece => piece.Kind != "waste"))
             {
-                to.WriteLine(SafeText.Of($"        {Piece(piece),-30} {Face(piece)}{(piece.Turned == true ? ", turned" : "")}{Loss(piece)}".TrimEnd()));
+                to.WriteLine(SafeText.Of(
+                    $"        {Piece(piece),-30} {Face(piece)}{(piece.Turned == true ? ", turned" : "")}{Finished(piece)}{Loss(piece)}".TrimEnd()));
             }
         }
     }
@@ -103,6 +105,20 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
                 var which = panel.SubPanels.Count > 1 ? $", sub-panel {Count(part.Number)}" : "";
                 to.WriteLine(SafeText.Of($"  {panel.Panel} {Count(panel.Copy)}{which}: {strips}, together at least {Text(part.NeededWidthMm)} wide"));
             }
+        }
+    }
+
+    private void WriteCounts()
+    {
+        if (plan.Counts is not { Count: > 0 } counts)
+        {
+            return;
+        }
+
+        Heading("How many");
+        foreach (var count in counts)
+        {
+            to.WriteLine(SafeText.Of($"  {count.Text}"));
         }
     }
 
@@ -142,7 +158,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
 
     private string Piece(PieceRecord piece) => piece.Kind switch
     {
-        "part" => $"{piece.Name} {Count(piece.Copy ?? 1)}",
+        "part" => $"{piece.Name}{(piece.Use == "spare" ? " spare" : "")} {Count(piece.Copy ?? 1)}",
         "strip" => Strip(piece),
         "leftover" => "keep",
         _ => piece.Kind,
@@ -158,6 +174,8 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
     private string Face(PieceRecord piece) => SizeText.FormatFace(Length.FromMillimetres(piece.WidthMm), Length.FromMillimetres(piece.LengthMm), unit);
 
     private string Loss(PieceRecord piece) => Boards.Condition.Loss(piece, unit) is { Length: > 0 } loss ? $"; {loss}" : "";
+
+    private string Finished(PieceRecord piece) => piece.Finished is { } size ? $", finish to {Lengths.Text(size, unit)}" : "";
 
     private static string Milled(string kind, string surface) => kind == "sheet" ? "sheet" : surface;
 
