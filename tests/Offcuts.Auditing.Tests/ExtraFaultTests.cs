@@ -12,7 +12,11 @@ public class ExtraFaultTests
 {
     private static readonly Part Rail = Problem.Design.Parts[0] with
     {
-        Quantity = 1, MostQuantity = 2, Spares = 1, Spacing = new Spacing(Mm(300), Ends: true), Extras = ExtraSource.Leftovers,
+        Quantity = 1,
+        MostQuantity = 2,
+        Spares = 1,
+        Spacing = new Spacing(Mm(300), Ends: true),
+        Extras = ExtraSource.Leftovers,
     };
 
     private static readonly Plan WithMore = WithPiece(1, 1, piece => (PartPiece)piece with { Use = PieceUse.More }) with

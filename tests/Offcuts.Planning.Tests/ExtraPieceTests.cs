@@ -92,7 +92,11 @@ public class ExtraPieceTests
 
     private static Board Board(int width, int length, int quantity = 1) => new()
     {
-        Id = "A1", Species = "white-ash", Size = new(Mm(20), Mm(width), Mm(length)), Quantity = quantity, Surface = Surface.Surfaced,
+        Id = "A1",
+        Species = "white-ash",
+        Size = new(Mm(20), Mm(width), Mm(length)),
+        Quantity = quantity,
+        Surface = Surface.Surfaced,
         LoggedAt = DateTimeOffset.UnixEpoch,
     };
 

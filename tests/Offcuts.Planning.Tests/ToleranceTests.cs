@@ -70,7 +70,11 @@ public class ToleranceTests
 
     private static Board Board(int thickness, int width, int length, Surface surface) => new()
     {
-        Id = "A1", Species = "white-ash", Size = new(Mm(thickness), Mm(width), Mm(length)), Surface = surface, LoggedAt = DateTimeOffset.UnixEpoch,
+        Id = "A1",
+        Species = "white-ash",
+        Size = new(Mm(thickness), Mm(width), Mm(length)),
+        Surface = surface,
+        LoggedAt = DateTimeOffset.UnixEpoch,
     };
 
     private static Length Mm(int millimetres) => Length.FromMillimetres(millimetres);

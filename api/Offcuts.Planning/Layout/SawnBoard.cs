@@ -35,13 +35,16 @@ internal sealed class SawnBoard(Pattern pattern, PieceNames names, BoardCutter c
     /// <summary>An extra piece of a part.</summary>
     public CutNode Extra((long Along, long Across) size, BlankOption blank, PieceUse use) => new(size.Along, size.Across)
     {
-        Piece = names.Extra(blank, type.Class, use), Blank = blank, Index = nextIndex++,
+        Piece = names.Extra(blank, type.Class, use),
+        Blank = blank,
+        Index = nextIndex++,
     };
 
     /// <summary>What is left beside an extra piece.</summary>
     public CutNode Offcut((long Along, long Across) size, bool isKept) => new(size.Along, size.Across)
     {
-        Piece = isKept ? new LeftoverPiece(default) : new WastePiece(default), Index = nextIndex++,
+        Piece = isKept ? new LeftoverPiece(default) : new WastePiece(default),
+        Index = nextIndex++,
     };
 
     /// <summary>The order of a saw cut after all others.</summary>
