@@ -75,6 +75,9 @@ public enum AuditRule
     /// <summary>Rule 4: a finish group that asks for one species gets one.</summary>
     FinishGroup,
 
+    /// <summary>Rule 4: a finish group that asks for one batch gets one, and so one species.</summary>
+    Batch,
+
     /// <summary>Rule 9: every part and panel is made as often as asked, less what is missing, each copy once.</summary>
     Demand,
 

@@ -32,6 +32,7 @@ public static class Auditor
 
         GlueUpLists.Check(scope);
         OneSpecies.Check(scope);
+        OneBatch.Check(scope);
         Demand.Check(scope);
         MissingReasons.Check(scope);
         Supply.Check(scope);

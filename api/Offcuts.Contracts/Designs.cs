@@ -90,7 +90,14 @@ public sealed record PanelRecord(
 /// <param name="Name">Unique in the design.</param>
 /// <param name="OneSpecies">Whether all of the group must be of one species.</param>
 /// <param name="Species">Species or classes accepted by members that name none themselves.</param>
-public sealed record GroupRecord(string Name, bool OneSpecies = false, IReadOnlyList<string>? Species = null);
+/// <param name="Batch">
+/// <c>one</c>: all of it from boards of one batch; <c>fewest</c>: from one batch if the wood costs no more for it; <c>any</c> or null: it does not matter.
+/// </param>
+public sealed record GroupRecord(
+    string Name,
+    bool OneSpecies = false,
+    IReadOnlyList<string>? Species = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Batch = null);
 
 /// <summary>Something bought ready made.</summary>
 /// <param name="Name">What it is.</param>

@@ -34,7 +34,10 @@ public static class DesignDocument
 
     private static FinishGroup ToGroup(Fields fields, DocumentContext context)
     {
-        var group = new FinishGroup(fields.Text("name"), fields.YesNo("one species"), context.Accepted(fields));
+        var group = new FinishGroup(fields.Text("name"), fields.YesNo("one species"), context.Accepted(fields))
+        {
+            Batch = fields.Word<BatchChoice>("batch") ?? BatchChoice.Any,
+        };
         fields.End();
         return group;
     }

@@ -70,6 +70,7 @@ public sealed class DesignEndpointsTests(Service service) : IClassFixture<Servic
     [InlineData("\"quantity\":4", "\"tolerates\":[\"nail\"]", "#/parts/0/tolerates/0")]
     [InlineData("\"white ash\"", "\"wite ash\"", "#/parts/0/species/0")]
     [InlineData("\"widthMm\":60", "\"widthMm\":0", "#/parts/0/widthMm")]
+    [InlineData("\"items\":", "\"groups\":[{\"name\":\"legs\",\"batch\":\"few\"}],\"items\":", "#/groups/0/batch")]
     [InlineData("\"quantity\":4", "\"quantity\":4,\"mostQuantity\":3", "#/parts/0/quantity")]
     [InlineData("\"quantity\":4", "\"quantity\":4,\"spares\":101", "#/parts/0/spares")]
     [InlineData("\"quantity\":4", "\"quantity\":4,\"extras\":\"offcuts\"", "#/parts/0/extras")]

@@ -35,6 +35,8 @@ public class FreedomTests
         AssertAny("a leftover is cut further", each => Pieces(each.Plan).Any(piece => piece.Use == PieceUse.More) && each.Plan.Boards.Any(board => board.Cuts.Count > 4));
         AssertAny("there is a spare", each => Pieces(each.Plan).Any(piece => piece.Use == PieceUse.Spare));
         AssertAny("there is no room for a spare", each => each.Plan.Counts.Any(count => count.Spares == 0 && each.Problem.Design.Parts.Any(part => part.Name == count.Part && part.Spares > 0)));
+        AssertAny("a group of one batch is made", each => each.Problem.Design.Groups.Any(group => group.Batch == BatchChoice.One
+            && each.Problem.Design.Parts.Any(part => part.Group == group.Name && Pieces(each.Plan).Any(piece => piece.Part == part.Name))));
         AssertAny("there are gaps", each => each.Plan.Counts.Any(count => count.Gaps is not null));
 
         void AssertAny(string what, Predicate<(PlanningProblem Problem, Plan Plan)> isSo) => Assert.True(plans.Exists(isSo), $"In no plan {what}.");

@@ -5,13 +5,19 @@ namespace Offcuts.Testing;
 /// <summary>Gives the parts of a random shop's design the freedoms that a maker may leave, by dice of their own.</summary>
 public static class RandomFreedom
 {
-    /// <summary>The problem with tolerances, ranges of quantity, spacing and spares on some parts.</summary>
+    /// <summary>The problem with tolerances, ranges of quantity, spacing and spares on some parts, and batches.</summary>
     public static PlanningProblem Add(PlanningProblem problem, int seed)
     {
         var dice = new Dice(seed ^ 0x5eed, problem.Shop.Unit == DisplayUnit.Millimetre);
+        var parts = problem.Design.Parts.Select(part => WithExtras(WithTolerance(part, dice), dice)).ToList();
         return problem with
         {
-            Design = problem.Design with { Parts = [.. problem.Design.Parts.Select(part => WithExtras(WithTolerance(part, dice), dice))] },
+            Stock = [.. problem.Stock.Select(board => dice.Chance(3) ? board : board with { Batch = dice.Pick(["left", "right"]) })],
+            Design = problem.Design with
+            {
+                Parts = parts,
+                Groups = [.. problem.Design.Groups.Select(group => group with { Batch = dice.Pick(Enum.GetValues<BatchChoice>()) })],
+            },
         };
     }
 

@@ -5,7 +5,7 @@ namespace Offcuts.Auditing.Members;
 /// <summary>
 /// The reason for which a part or panel is missing must hold for every board and offer: none comes further than the reason says, and for
 /// "too few" some would do but no offer without limit. Where one species is asked for throughout, it must hold for the species of the rest
-/// of the group; if there is no rest, for one that the part accepts. Boards with defects are left out: how much of them a planner uses is its own choice.
+/// of the group; if there is no rest, for one that the part accepts; and likewise for batches. Boards with defects are left out: how much of them a planner uses is its own choice.
 /// </summary>
 internal static class MissingReasons
 {
@@ -15,11 +15,11 @@ internal static class MissingReasons
         {
             if (scope.Parts.TryGetValue(missing.Name, out var part))
             {
-                Check(scope, missing, Alternatives(scope, part.Species, part.Group, isPanel: false), (source, species) => OfPart(scope.Problem.Shop, part, species, source));
+                Check(scope, missing, part.Group, Alternatives(scope, part.Species, part.Group, isPanel: false), (source, species) => OfPart(scope.Problem.Shop, part, species, source));
             }
             else if (scope.Panels.TryGetValue(missing.Name, out var panel))
             {
-                Check(scope, missing, Alternatives(scope, panel.Species, panel.Group, isPanel: true), (source, species) => OfPanel(scope.Problem.Shop, panel, species, source));
+                Check(scope, missing, panel.Group, Alternatives(scope, panel.Species, panel.Group, isPanel: true), (source, species) => OfPanel(scope.Problem.Shop, panel, species, source));
             }
 
             scope.Findings.Require(
@@ -29,12 +29,28 @@ internal static class MissingReasons
     }
 
     private static void Check(
-        AuditScope scope, MissingPart missing, List<IReadOnlyList<string>> alternatives, Func<Source, IReadOnlyList<string>, MissingReason> reasonOf)
+        AuditScope scope, MissingPart missing, string? group, List<IReadOnlyList<string>> alternatives, Func<Source, IReadOnlyList<string>, MissingReason> reasonOf)
     {
         var sources = Source.Of(scope.Problem).ToList();
         scope.Findings.Require(
-            alternatives.Exists(species => Holds(missing.Reason, sources, source => reasonOf(source, species))),
+            Batches(scope, group).Exists(batch => alternatives.Exists(species =>
+                Holds(missing.Reason, sources, source => InBatch(source, batch, reasonOf(source, species))))),
             AuditRule.MissingReason, $"{missing.Name} is said to be missing because of {missing.Reason}, which is not so.");
+    }
+
+    private static MissingReason InBatch(Source source, OneBatch.Origin? batch, MissingReason reason) =>
+        batch is null || batch == source.Batch || reason == MissingReason.NoSuchSpecies ? reason : MissingReason.NotOfOneBatch;
+
+    /// <summary>The batches that may have been tried: that of the rest of the group, else every one, and one that nothing is of; null where none is asked for.</summary>
+    private static List<OneBatch.Origin?> Batches(AuditScope scope, string? group)
+    {
+        if (group is null || !scope.Problem.Design.Groups.Any(known => known.Name == group && known.Batch == BatchChoice.One))
+        {
+            return [null];
+        }
+
+        var made = OneBatch.OfGroup(scope, group);
+        return made.Count > 0 ? [.. made] : [.. OneBatch.All(scope.Problem), new OneBatch.Origin("", "")];
     }
 
     private static bool Holds(MissingReason reason, List<Source> sources, Func<Source, MissingReason> reasonOf)
@@ -49,7 +65,7 @@ internal static class MissingReasons
     /// <summary>The sets of species that may have been tried.</summary>
     private static List<IReadOnlyList<string>> Alternatives(AuditScope scope, IReadOnlyList<string> accepted, string? group, bool isPanel)
     {
-        var oneSpecies = group is not null && scope.Problem.Design.Groups.Any(known => known.Name == group && known.OneSpecies);
+        var oneSpecies = group is not null && scope.Problem.Design.Groups.Any(known => known.Name == group && (known.OneSpecies || known.Batch == BatchChoice.One));
         var made = oneSpecies ? OneSpecies.SpeciesOfGroup(scope, group!) : [];
         return made.Count > 0 ? [[.. made.Intersect(accepted, StringComparer.Ordinal)]]
             : oneSpecies || isPanel ? [accepted, .. accepted.Select(species => new[] { species })]

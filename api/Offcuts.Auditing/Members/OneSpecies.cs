@@ -15,7 +15,7 @@ internal static class OneSpecies
                 species.Count <= 1, AuditRule.PanelSpecies, $"Panel {panel.Name} is of several species: {string.Join(", ", species)}.");
         }
 
-        foreach (var group in scope.Problem.Design.Groups.Where(group => group.OneSpecies))
+        foreach (var group in scope.Problem.Design.Groups.Where(group => group.OneSpecies || group.Batch == BatchChoice.One))
         {
             var species = SpeciesOfGroup(scope, group.Name);
             scope.Findings.Require(

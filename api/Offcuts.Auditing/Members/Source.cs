@@ -5,13 +5,13 @@ namespace Offcuts.Auditing.Members;
 
 /// <summary>A free board in stock or one size of an offer, as something that might give a part.</summary>
 internal sealed record Source(
-    BoardKind Kind, string Species, Surface Surface, Appearance Appearance, Dimensions Size, Warp Warp, Ends Ends, bool IsClear, bool IsUnlimited)
+    BoardKind Kind, string Species, Surface Surface, Appearance Appearance, Dimensions Size, Warp Warp, Ends Ends, bool IsClear, bool IsUnlimited, OneBatch.Origin Batch)
 {
     public static IEnumerable<Source> Of(PlanningProblem problem) =>
         problem.Stock.Where(board => board.Status == BoardStatus.Free)
-            .Select(board => new Source(board.Kind, board.Species, board.Surface, board.Appearance, board.Size, board.Warp, board.Ends, board.Defects.Count == 0, false))
+            .Select(board => new Source(board.Kind, board.Species, board.Surface, board.Appearance, board.Size, board.Warp, board.Ends, board.Defects.Count == 0, false, new OneBatch.Origin(board.Batch, null)))
             .Concat(problem.Offers.Where(offer => offer.Available != 0).SelectMany(offer => OfferSize.Of(offer).Select(size =>
-                new Source(offer.Kind, offer.Species, offer.Surface, offer.Appearance, size.Size, default, default, true, offer.Available is null))));
+                new Source(offer.Kind, offer.Species, offer.Surface, offer.Appearance, size.Size, default, default, true, offer.Available is null, new OneBatch.Origin(null, offer.Id)))));
 
     /// <summary>Why this cannot give one such blank; too few if it can.</summary>
     /// <param name="shop">The shop.</param>

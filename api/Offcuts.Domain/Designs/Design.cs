@@ -115,7 +115,24 @@ public sealed record Panel
 /// <param name="Name">Name, unique in the design.</param>
 /// <param name="OneSpecies">Whether all of the group must be of one species.</param>
 /// <param name="Species">Species ids or classes accepted by members that name none themselves.</param>
-public sealed record FinishGroup(string Name, bool OneSpecies, IReadOnlyList<string> Species);
+public sealed record FinishGroup(string Name, bool OneSpecies, IReadOnlyList<string> Species)
+{
+    /// <summary>Whether the wood of the group should come from one batch: the same tree or the same lot matches in colour and figure.</summary>
+    public BatchChoice Batch { get; init; }
+}
+
+/// <summary>What a finish group asks of the batches of its boards.</summary>
+public enum BatchChoice
+{
+    /// <summary>It does not matter.</summary>
+    Any,
+
+    /// <summary>One batch if the wood costs no more for it.</summary>
+    Fewest,
+
+    /// <summary>One batch, and so one species. A board without a batch will not do; all that is bought of one offer counts as one batch.</summary>
+    One,
+}
 
 /// <summary>Something bought ready made: hardware, turned legs, finish.</summary>
 /// <param name="Name">What it is.</param>

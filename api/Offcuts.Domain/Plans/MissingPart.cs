@@ -16,6 +16,9 @@ public enum MissingReason
     /// <summary>No board and no offer is of an accepted species.</summary>
     NoSuchSpecies,
 
+    /// <summary>None of that species is of the one batch from which all of its finish group is to come.</summary>
+    NotOfOneBatch,
+
     /// <summary>None of that species looks good enough.</summary>
     NotGoodEnough,
 

@@ -42,6 +42,7 @@ public static class PlanText
     private static string Why(MissingPart missing, DisplayUnit unit) => missing.Reason switch
     {
         MissingReason.NoSuchSpecies => "no board and no offer is of a species that it accepts",
+        MissingReason.NotOfOneBatch => $"no wood of its species is of the one batch that its finish group asks for{Closest(missing)}",
         MissingReason.NotGoodEnough => $"no wood of its species looks good enough{Closest(missing)}",
         MissingReason.WrongThickness => $"no wood of its species has the right thickness{Sizes(missing, unit, "in thickness")}",
         MissingReason.TooWideForMachines => $"its blank{Width(missing.Needed, unit)} is wider than the jointer or planer takes{Width(missing.Has, unit)}",

@@ -46,7 +46,8 @@ internal static class DesignMapping
             panel.Name, panel.Finished.Thickness.Millimetres, panel.Finished.Width.Millimetres, panel.Finished.Length.Millimetres,
             panel.Quantity, panel.NarrowestStrip?.Millimetres, panel.WidestStrip?.Millimetres, panel.Species,
             Words.Of(panel.Appearance), panel.Group, Listed(panel.Tolerates)))],
-        [.. design.Groups.Select(group => new GroupRecord(group.Name, group.OneSpecies, group.Species))],
+        [.. design.Groups.Select(group => new GroupRecord(
+            group.Name, group.OneSpecies, group.Species, group.Batch == BatchChoice.Any ? null : Words.Of(group.Batch)))],
         [.. design.Items.Select(item => ToRecord(item, currency))]);
 
     // None is not written: a design from before there was the member keeps its version.
@@ -104,7 +105,10 @@ internal static class DesignMapping
     private static FinishGroup ToGroup(GroupRecord record, SpeciesCatalogue catalogue, string at, Faults faults)
     {
         faults.Text($"{at}/name", record.Name, Limits.MaxName, required: true);
-        return new FinishGroup(record.Name, record.OneSpecies, faults.SpeciesOrClasses($"{at}/species", record.Species, catalogue));
+        return new FinishGroup(record.Name, record.OneSpecies, faults.SpeciesOrClasses($"{at}/species", record.Species, catalogue))
+        {
+            Batch = record.Batch is { } batch ? faults.Word<BatchChoice>($"{at}/batch", batch) : BatchChoice.Any,
+        };
     }
 
     private static BoughtItem ToItem(ItemRecord record, string currency, string at, Faults faults)

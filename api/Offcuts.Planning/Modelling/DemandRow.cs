@@ -11,6 +11,9 @@ internal abstract record DemandRow(int Index, string Name, Appearance Appearance
     /// <summary>Kinds of defects that it may contain.</summary>
     public IReadOnlyList<string> Tolerates { get; init; } = [];
 
+    /// <summary>The batch that it must be of; null where any will do.</summary>
+    public string? Batch { get; init; }
+
     /// <summary>The largest finished thickness that will do.</summary>
     public virtual Length MostThickness => Thickness;
 

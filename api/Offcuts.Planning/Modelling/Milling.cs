@@ -4,13 +4,14 @@ namespace Offcuts.Planning.Modelling;
 
 /// <summary>All that decides what may be cut from a board, apart from its length and width.</summary>
 internal readonly record struct BoardClass(
-    BoardKind Kind, string Species, Length Thickness, Surface Surface, Appearance Appearance, Flattening Flattening = default)
+    BoardKind Kind, string Species, Length Thickness, Surface Surface, Appearance Appearance, Flattening Flattening = default, string? Batch = null)
 {
-    public static BoardClass Of(Board board) =>
-        new(board.Kind, board.Species, board.Size.Thickness, board.Surface, board.Appearance, Flattening.Of(board));
+    public static BoardClass Of(Board board) => new(
+        board.Kind, board.Species, board.Size.Thickness, board.Surface, board.Appearance, Flattening.Of(board),
+        board.Batch is { } batch ? $"batch {batch}" : null);
 
     public static BoardClass Of(Offer offer) =>
-        new(offer.Kind, offer.Species, offer.Thickness, offer.Surface, offer.Appearance);
+        new(offer.Kind, offer.Species, offer.Thickness, offer.Surface, offer.Appearance, Batch: $"offer {offer.Id}");
 }
 
 /// <summary>What milling asks of a board of one class: rules 1 to 3 of the cutting rules.</summary>

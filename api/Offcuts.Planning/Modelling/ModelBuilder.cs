@@ -54,7 +54,10 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         void Stock()
         {
             var divider = new BoardDivider(problem, trims, ProfileOf);
+            // Boards that differ in their batch alone are alike where nothing asks for one.
+            var asksForBatch = rows.Exists(row => row.Batch is not null);
             var usable = problem.Stock
+                .Select(board => asksForBatch ? board : board with { Batch = null })
                 .Select(board => (Board: board, Shape: divider.ShapeOf(board)))
                 .Where(entry => entry.Shape is not null)
                 .Select(entry => (entry.Board, Shape: entry.Shape!,
@@ -132,6 +135,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                 want.Quantity, want.Part.Finished.Width, want.Part.Finished.Length, want.Part.Grain == Grain.Free)
             {
                 Tolerates = want.Part.Tolerates,
+                Batch = want.Batch,
                 Most = want.Part.Most ?? want.Part.Finished,
             });
         }
@@ -150,6 +154,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                         want.Panel.NarrowestStrip ?? problem.Shop.NarrowestStrip, want.Panel.WidestStrip ?? problem.Shop.WidestStrip)
                     {
                         Tolerates = want.Panel.Tolerates,
+                        Batch = want.Batch,
                     });
                 }
             }
@@ -167,7 +172,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         var strips = new List<(StripRow Row, long Widest)>();
         foreach (var row in rows)
         {
-            if (!row.Species.Contains(cls.Species) || cls.Appearance > row.Appearance
+            if (!row.Species.Contains(cls.Species) || (row.Batch is not null && row.Batch != cls.Batch) || cls.Appearance > row.Appearance
                 || !milling.SuitsThickness(cls, row.Thickness, row.MostThickness, out _))
             {
                 continue;

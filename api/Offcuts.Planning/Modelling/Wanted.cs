@@ -10,14 +10,14 @@ internal sealed record Wanted(IReadOnlyList<WantedPart> Parts, IReadOnlyList<Wan
         [.. design.Parts.Select(part => new WantedPart(part, part.Quantity, part.Species))],
         [.. design.Panels.Select(panel => new WantedPanel(panel, [.. Enumerable.Range(1, panel.Quantity)], panel.Species))]);
 
-    /// <summary>The same for the same things of the same species.</summary>
+    /// <summary>The same for the same things of the same species and batch.</summary>
     public string Key => string.Join('\n', [
-        .. Parts.Select(want => $"{want.Quantity} {want.Part.Name}: {string.Join(' ', want.Species)}"),
-        .. Panels.Select(want => $"{string.Join(',', want.Copies)} {want.Panel.Name}: {string.Join(' ', want.Species)}")]);
+        .. Parts.Select(want => $"{want.Quantity} {want.Part.Name}: {string.Join(' ', want.Species)} {want.Batch}"),
+        .. Panels.Select(want => $"{string.Join(',', want.Copies)} {want.Panel.Name}: {string.Join(' ', want.Species)} {want.Batch}")]);
 }
 
-/// <summary>So many pieces of a part.</summary>
-internal sealed record WantedPart(Part Part, int Quantity, IReadOnlyList<string> Species);
+/// <summary>So many pieces of a part, of one batch if one is named.</summary>
+internal sealed record WantedPart(Part Part, int Quantity, IReadOnlyList<string> Species, string? Batch = null);
 
-/// <summary>Some of the copies (numbered from 1) of a panel.</summary>
-internal sealed record WantedPanel(Panel Panel, IReadOnlyList<int> Copies, IReadOnlyList<string> Species);
+/// <summary>Some of the copies (numbered from 1) of a panel, of one batch if one is named.</summary>
+internal sealed record WantedPanel(Panel Panel, IReadOnlyList<int> Copies, IReadOnlyList<string> Species, string? Batch = null);

@@ -48,8 +48,12 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
 
     /// <summary>Scenarios that may still give the best plan, the most promising first.</summary>
     private List<ScenarioPlan> Contenders() => [.. scenarios
-        .Where(scenario => scenario == winner || winner is null || scenario.Bound < winner.Money)
+        .Where(scenario => scenario == winner || winner is null || scenario.Bound < winner.Money || MayReplace(scenario))
         .OrderBy(scenario => scenario.Bound)];
+
+    /// <summary>Whether it is the best plan or may still become it for as much money, because it keeps a group to one batch.</summary>
+    private bool MayReplace(ScenarioPlan scenario) => scenario == winner
+        || (winner is not null && scenario.Scattered < winner.Scattered && scenario.Bound <= winner.Money);
 
     /// <summary>Components that two scenarios have in common are searched once.</summary>
     private ScenarioPlan Open(Scenario scenario)
@@ -133,7 +137,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
         // The cheapest first: what it costs may rule the others out.
         foreach (var scenario in scenarios.OrderBy(scenario => scenario.IsComplete ? scenario.Money : long.MaxValue).ToList())
         {
-            foreach (var component in IsProved && scenario != winner ? [] : scenario.Components)
+            foreach (var component in IsProved && !MayReplace(scenario) ? [] : scenario.Components)
             {
                 component.Relax();
             }
@@ -144,7 +148,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
     {
         foreach (var scenario in Contenders())
         {
-            foreach (var component in scenario.Components.Where(_ => scenario == winner || !IsProved))
+            foreach (var component in scenario.Components.Where(_ => MayReplace(scenario) || !IsProved))
             {
                 component.FirstDives();
             }

@@ -22,5 +22,9 @@ internal sealed class ScenarioPlan(Scenario scenario, IReadOnlyList<ComponentSea
     public long Bound => components.Sum(component => component.RoundedBound);
 
     public bool Beats(ScenarioPlan? other) => IsComplete
-        && (other is null || Money < other.Money || (Money == other.Money && Worth < other.Worth - 1e-6));
+        && (other is null || Money < other.Money || (Money == other.Money && (Scattered < other.Scattered
+            || (Scattered == other.Scattered && Worth < other.Worth - 1e-6))));
+
+    /// <summary>Groups that had better come from one batch and are not held to one.</summary>
+    public int Scattered => scenario.Scattered;
 }

@@ -24,7 +24,7 @@ internal static class Shortage
             Miss(want.Panel.Name, copies);
             return want with { Copies = [.. want.Copies.Take(want.Copies.Count - copies)] };
         }).Where(want => want.Copies.Count > 0).ToList();
-        return new Scenario(new Wanted(parts, panels), missing);
+        return scenario with { Wanted = new Wanted(parts, panels), Missing = missing };
 
         void Miss(string name, int count)
         {

@@ -71,6 +71,8 @@ public class DesignDocumentTests
     {
         const string Slat = """
             name: Back
+            groups:
+              - {name: back, batch: fewest}
             parts:
               - name: Slat
                 quantity: 5..9
@@ -80,7 +82,9 @@ public class DesignDocumentTests
                 extras: leftovers
                 species: ash
             """;
-        var slat = Assert.Single(Parse(Slat).Parts);
+        var design = Parse(Slat);
+        var slat = Assert.Single(design.Parts);
+        Assert.Equal(BatchChoice.Fewest, design.Groups[0].Batch);
         Assert.Equal((5, 9, 2), (slat.Quantity, slat.MostQuantity, slat.Spares));
         Assert.Equal(new Spacing(Length.FromInches(36), true), slat.Spacing);
         Assert.Equal(ExtraSource.Leftovers, slat.Extras);

@@ -33,6 +33,12 @@ internal static class DesignView
 
         terminal.Out.WriteLine();
         table.Write(terminal);
+        foreach (var group in (design.Groups ?? []).Where(group => group.Batch is "one" or "fewest"))
+        {
+            var batch = group.Batch == "one" ? "all from boards of one batch" : "from boards of one batch if it costs no more";
+            terminal.Out.WriteLine(SafeText.Of($"Group {group.Name}: {batch}."));
+        }
+
         if (design.Items is not { Count: > 0 } items)
         {
             return;

@@ -1,0 +1,83 @@
+using Offcuts.Domain;
+using Offcuts.Planning.Explaining;
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Search;
+
+/// <summary>A species and a batch that things which must agree are made of; null where that stays open.</summary>
+internal readonly record struct WoodChoice(string? Species, string? Batch);
+
+/// <summary>What there is to choose from for a finish group or a panel whose wood must agree.</summary>
+internal sealed class GroupOptions(PlanningProblem problem)
+{
+    /// <summary>Of the batches that a group had better come from, so many are tried: those with most wood.</summary>
+    private const int MostPreferred = 6;
+
+    /// <summary>A batch that nothing is of, for a group that must be of one where no wood has any.</summary>
+    private const string NoBatch = "none";
+
+    private readonly MissingReasons reasons = new(problem);
+    private readonly Dictionary<string, FinishGroup> groups = problem.Design.Groups.ToDictionary(group => group.Name, StringComparer.Ordinal);
+
+    public static string OfGroup(string name) => "group " + name;
+
+    public static string OfPanel(string name) => "panel " + name;
+
+    /// <summary>Everything for which something is to be chosen.</summary>
+    public List<string> Keys() => [.. problem.Design.Parts.Select(part => part.Group).Concat(problem.Design.Panels.Select(panel => panel.Group))
+        .OfType<string>().Where(group => IsOfOneSpecies(group) || groups[group].Batch == BatchChoice.Fewest).Select(OfGroup)
+        .Concat(problem.Design.Panels.Where(panel => panel.Group is null || !IsOfOneSpecies(panel.Group)).Select(panel => OfPanel(panel.Name)))
+        .Distinct()];
+
+    /// <summary>The choices that give most of what the key stands for, the ones with most wood in stock first.</summary>
+    public List<WoodChoice> Of(string key)
+    {
+        var group = groups.Values.FirstOrDefault(group => OfGroup(group.Name) == key);
+        List<Part> parts = group is null ? [] : [.. problem.Design.Parts.Where(part => part.Group == group.Name)];
+        List<Panel> panels = [.. problem.Design.Panels.Where(panel => group is null ? OfPanel(panel.Name) == key : panel.Group == group.Name)];
+        var accepted = parts.SelectMany(part => part.Species).Concat(panels.SelectMany(panel => panel.Species)).Distinct().ToList();
+        if (group?.Batch == BatchChoice.One)
+        {
+            return Best(Batches(accepted).DefaultIfEmpty(new WoodChoice(accepted.FirstOrDefault(), NoBatch)), parts, panels);
+        }
+
+        var open = group is { OneSpecies: false } ? [default] : Best(accepted.Select(species => new WoodChoice(species, null)), parts, panels);
+        if (group?.Batch != BatchChoice.Fewest)
+        {
+            return open;
+        }
+
+        // One batch is only better if it gives as much of the group as several do.
+        var most = open.Select(choice => Served(choice, parts, panels)).DefaultIfEmpty(0).Max();
+        return [.. open, .. Best(Batches(accepted), parts, panels).Where(choice => Served(choice, parts, panels) == most).Take(MostPreferred)];
+    }
+
+    private bool IsOfOneSpecies(string group) => groups[group].OneSpecies || groups[group].Batch == BatchChoice.One;
+
+    /// <summary>Every batch of an accepted species, those of the offers too.</summary>
+    private IEnumerable<WoodChoice> Batches(List<string> accepted) => problem.Stock.Select(BoardClass.Of)
+        .Concat(problem.Offers.Where(offer => offer.Available != 0).Select(BoardClass.Of))
+        .Where(cls => cls.Batch is not null && accepted.Contains(cls.Species))
+        .Select(cls => new WoodChoice(cls.Species, cls.Batch)).Distinct();
+
+    private List<WoodChoice> Best(IEnumerable<WoodChoice> choices, List<Part> parts, List<Panel> panels)
+    {
+        var served = choices.Select(choice => (Choice: choice, Count: Served(choice, parts, panels))).ToList();
+        var most = served.Select(option => option.Count).DefaultIfEmpty(0).Max();
+        var best = served.Where(option => option.Count == most).Select(option => option.Choice).ToList();
+        return most == 0 ? [.. best.Take(1)]
+            : [.. best.OrderByDescending(InStock).ThenBy(choice => choice.Species, StringComparer.Ordinal).ThenBy(choice => choice.Batch, StringComparer.Ordinal)];
+    }
+
+    /// <summary>How many of the parts and panels can be had.</summary>
+    private int Served(WoodChoice choice, List<Part> parts, List<Panel> panels) =>
+        parts.Count(part => Chosen(choice, part.Species) is { } species && reasons.OfPart(part, 1, species, choice.Batch) is null)
+        + panels.Count(panel => Chosen(choice, panel.Species) is { } species && reasons.OfPanel(panel, 1, species, choice.Batch) is null);
+
+    private static IReadOnlyList<string>? Chosen(WoodChoice choice, IReadOnlyList<string> accepted) =>
+        choice.Species is not { } species ? accepted : accepted.Contains(species) ? [species] : null;
+
+    private decimal InStock(WoodChoice choice) => problem.Stock
+        .Where(board => board.Species == choice.Species && (choice.Batch is null || BoardClass.Of(board).Batch == choice.Batch))
+        .Sum(board => BoardMeasure.BoardFeet(board.Size) * board.Quantity);
+}
