@@ -25,7 +25,7 @@ internal sealed record DefectBox(Rect At, IReadOnlyList<string> Kinds)
     private static (DefectBox One, DefectBox Other)? Nearest(List<DefectBox> boxes, bool mustJoin)
     {
         (DefectBox, DefectBox)? nearest = null;
-        var least = mustJoin ? double.PositiveInfinity : double.Epsilon;
+        var least = mustJoin ? double.PositiveInfinity : double.Epsilon; // Anything below the least positive number is nothing.
         for (var i = 0; i < boxes.Count; i++)
         {
             for (var j = i + 1; j < boxes.Count; j++)
@@ -41,8 +41,13 @@ internal sealed record DefectBox(Rect At, IReadOnlyList<string> Kinds)
         return nearest;
     }
 
-    private static double Added(DefectBox joined, DefectBox one, DefectBox other) =>
-        (double)joined.At.Area.SquareTicks - (double)one.At.Area.SquareTicks - (double)other.At.Area.SquareTicks;
+    /// <summary>How much sound wood the common box holds.</summary>
+    private static double Added(DefectBox joined, DefectBox one, DefectBox other) => (double)(
+        (Int128)joined.At.Area.SquareTicks - one.At.Area.SquareTicks - other.At.Area.SquareTicks + Common(one.At, other.At));
+
+    private static long Common(Rect one, Rect other) => one.Overlaps(other)
+        ? ((Length.Min(one.Right, other.Right) - Length.Larger(one.X, other.X)) * (Length.Min(one.Top, other.Top) - Length.Larger(one.Y, other.Y))).SquareTicks
+        : 0;
 
     private DefectBox With(DefectBox other)
     {

@@ -66,6 +66,17 @@ public sealed class ThreeCutExhaustiveTests : ExhaustiveTests
     protected override IEnumerable<int> WrongOnce => [305, 731, 754, 1114, 1159, 11169, 11318, 13275, 14517, 14607, 14757, 15677, 16607];
 }
 
+public sealed class DefectExhaustiveTests : ExhaustiveTests
+{
+    protected override (PlanningProblem Problem, int? Least) Case(int seed)
+    {
+        var tiny = TinyCases.WithDefects(TinyCases.Create(seed, recut: seed % 2 == 0), seed);
+        return (TinyCases.ToProblem(tiny), new TryEverything(tiny).LeastMoney());
+    }
+
+    protected override IEnumerable<int> WrongOnce => [];
+}
+
 public sealed class PanelExhaustiveTests : ExhaustiveTests
 {
     /// <summary>Strips of two boards whose widths must complement each other are not always found (seeds 40 and 285).</summary>

@@ -22,7 +22,19 @@ internal sealed record TinyCase(int Kerf, bool Recut, IReadOnlyList<TinyBoard> B
 /// <param name="Species">What it is made of.</param>
 /// <param name="Sizes">Its sizes, each with its price.</param>
 /// <param name="Available">How many in all sizes together.</param>
-internal sealed record TinyBoard(string Species, IReadOnlyList<(int Length, int Width, int Price)> Sizes, int Available);
+internal sealed record TinyBoard(string Species, IReadOnlyList<(int Length, int Width, int Price)> Sizes, int Available)
+{
+    /// <summary>What is wrong with an owned one.</summary>
+    public IReadOnlyList<TinyDefect> Defects { get; init; } = [];
+}
+
+/// <summary>A defect.</summary>
+/// <param name="X">Where it begins along the board.</param>
+/// <param name="Y">Where it begins across the board.</param>
+/// <param name="Length">Extent along the board.</param>
+/// <param name="Width">Extent across the board.</param>
+/// <param name="IsKnot">A knot, which tolerant pieces may hold; else a split.</param>
+internal sealed record TinyDefect(int X, int Y, int Length, int Width, bool IsKnot);
 
 /// <summary>A blank.</summary>
 /// <param name="Length">Extent along the board.</param>
@@ -30,4 +42,8 @@ internal sealed record TinyBoard(string Species, IReadOnlyList<(int Length, int 
 /// <param name="MayTurn">Whether it may be turned by a quarter.</param>
 /// <param name="Species">The species accepted.</param>
 /// <param name="InGroup">Whether it belongs to the group of one species.</param>
-internal sealed record TinyPiece(int Length, int Width, bool MayTurn, IReadOnlyList<string> Species, bool InGroup);
+internal sealed record TinyPiece(int Length, int Width, bool MayTurn, IReadOnlyList<string> Species, bool InGroup)
+{
+    /// <summary>Whether it may hold knots.</summary>
+    public bool IsTolerant { get; init; }
+}

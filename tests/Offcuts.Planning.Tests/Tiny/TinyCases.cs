@@ -31,6 +31,30 @@ internal static class TinyCases
         return new TinyCase(dice.From(0, 3), recut, boards, pieces, Both) { MetrePrice = metre, Sheets = dice.Chance(2), Allowance = dice.From(0, 2) };
     }
 
+    /// <summary>The same with one or two defects on every owned board, and pieces of which some may hold knots.</summary>
+    public static TinyCase WithDefects(TinyCase tiny, int seed)
+    {
+        var dice = new Dice(seed, metric: true);
+        return tiny with
+        {
+            Boards = [.. tiny.Boards.Select(board => board.Sizes[0].Price > 0 ? board : board with
+            {
+                Defects = [.. Enumerable.Range(0, dice.From(1, 2)).Select(_ => CreateDefect(dice, board.Sizes[0].Length, board.Sizes[0].Width))],
+            })],
+            Pieces = [.. tiny.Pieces.GroupBy(piece => piece).SelectMany(alike =>
+            {
+                var tolerant = dice.Chance(3);
+                return alike.Select(piece => piece with { IsTolerant = tolerant });
+            })],
+        };
+    }
+
+    private static TinyDefect CreateDefect(Dice dice, int boardLength, int boardWidth)
+    {
+        var (length, width) = (dice.From(1, boardLength / 3), dice.Chance(3) ? boardWidth : dice.From(1, boardWidth / 2));
+        return new TinyDefect(dice.From(0, boardLength - length), dice.From(0, boardWidth - width), length, width, IsKnot: dice.Chance(2));
+    }
+
     public static PlanningProblem ToProblem(TinyCase tiny)
     {
         var allowances = new Allowances(Millimetres(tiny.Allowance), Millimetres(tiny.Allowance), Length.Zero);
@@ -47,6 +71,7 @@ internal static class TinyCases
             {
                 Id = BoardIds.FromNumber(entry.Index + 1), Kind = Kind(tiny), Species = entry.Item.Species, Surface = Surface.Surfaced,
                 Size = Size(entry.Item.Sizes[0].Length, entry.Item.Sizes[0].Width), LoggedAt = DateTimeOffset.UnixEpoch,
+                Defects = [.. entry.Item.Defects.Select(ToDefect)],
             })],
             Offers = [.. tiny.Boards.Where(board => board.Sizes[0].Price > 0).Index().Select(entry => ToOffer(tiny, entry.Item, entry.Index))],
         };
@@ -63,7 +88,11 @@ internal static class TinyCases
         Species = piece.Species,
         Grain = piece.MayTurn ? Grain.Free : Grain.Fixed,
         Group = piece.InGroup ? "group" : null,
+        Tolerates = piece.IsTolerant ? ["knot"] : [],
     };
+
+    private static Defect ToDefect(TinyDefect defect) => new(
+        defect.IsKnot ? "knot" : "split", new Rect(Millimetres(defect.X), Millimetres(defect.Y), Millimetres(defect.Length), Millimetres(defect.Width)));
 
     private static Offer ToOffer(TinyCase tiny, TinyBoard board, int number) => new()
     {

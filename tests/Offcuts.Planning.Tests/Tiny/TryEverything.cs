@@ -49,9 +49,12 @@ internal sealed class TryEverything(TinyCase tiny)
         }
 
         return board.Sizes
-            .Where(size => Fits(set, size.Length, size.Width, crosscutFirst: true) || Fits(set, size.Width, size.Length, crosscutFirst: false))
+            .Where(size => board.Defects.Count == 0 ? Fits(set, size.Length, size.Width) : new TryEveryDivision(tiny, board.Defects, Fits).Gives(size.Length, size.Width, set))
             .Select(size => size.Price).DefaultIfEmpty(Never).Min();
     }
+
+    private bool Fits(int set, int length, int width) =>
+        Fits(set, length, width, crosscutFirst: true) || Fits(set, width, length, crosscutFirst: false);
 
     /// <summary>Whether sections that hold all pieces of the set fit one behind the other.</summary>
     private bool Fits(int set, int first, int second, bool crosscutFirst)
