@@ -26,7 +26,7 @@ public static class Diagram
         var labels = new PieceLabels(view, pieces, board.Defects.Select(defect => view.Of(defect.Area)));
         var cuts = new CutMarks(view, board, labels.Occupied);
         var lanes = new MarkLanes(view, [.. labels.Marks, .. cuts.Marks]);
-        var frame = new Frame(document, board, view, lanes, withKey ? labels.InKey : []);
+        var frame = new Frame(document, board, view, lanes, withKey ? labels.InKey : [], pieces);
         return new XElement(
             Shapes.Svg + "svg",
             new XAttribute("class", "cut-diagram"), new XAttribute("role", "img"),
@@ -39,7 +39,7 @@ public static class Diagram
             Shapes.Rect(view.Of(new Rect(Length.Zero, Length.Zero, board.Size.Length, board.Size.Width)), "board"),
             pieces.SelectMany(piece => Wood.Piece(view, piece, board.Number)),
             board.Cuts.Select(cut => Wood.Kerf(view, cut)),
-            board.Defects.Select(defect => Wood.Defect(view, defect, document.Unit)),
+            board.Defects.Select(defect => Wood.Defect(view, defect, pieces.Any(piece => piece.Holds(defect)), document.Unit)),
             labels.Elements, cuts.Elements, lanes.Elements, frame.Elements);
     }
 

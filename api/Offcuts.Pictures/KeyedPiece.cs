@@ -19,6 +19,9 @@ internal sealed record KeyedPiece(string Key, Piece Piece, string Name, string C
             .Select(piece => Describe(document, piece, piece is WastePiece ? "" : Letters(used++)))];
     }
 
+    /// <summary>Whether a defect stays in it, because its part or panel tolerates it.</summary>
+    public bool Holds(Defect defect) => Piece is PartPiece or StripPiece && Piece.At.Overlaps(defect.Area);
+
     private static KeyedPiece Describe(PlanDocument document, Piece piece, string key)
     {
         var face = SizeText.FormatFace(piece.At.Width, piece.At.Length, document.Unit);

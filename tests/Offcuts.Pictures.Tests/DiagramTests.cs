@@ -66,6 +66,23 @@ public class DiagramTests
     });
 
     [Fact]
+    public void A_defect_that_stays_in_its_part_is_not_crossed_out_and_the_key_says_where_it_stays()
+    {
+        var document = Sample.Document();
+        var board = document.Plan.Boards[0];
+        var part = board.Pieces.OfType<PartPiece>().First();
+        var stain = new Defect("stain", new Rect(part.At.X + Sample.In(2), part.At.Y, Sample.In(8), Sample.In(2)));
+        var stained = document with { Plan = document.Plan with { Boards = [board with { Defects = [.. board.Defects, stain] }, .. document.Plan.Boards.Skip(1)] } };
+        var drawing = XElement.Parse(Diagram.Svg(stained, 1));
+        Assert.Single(Rects(drawing, "held"));
+        Assert.Single(Rects(drawing, "defect"));
+        Assert.Equal(2, drawing.Descendants(Svg + "line").Count(line => line.Attribute("class")?.Value == "cross"));
+        Assert.Contains(drawing.Descendants(Svg + "text"), text => text.Value == "stain");
+        Assert.Contains(drawing.Descendants(Svg + "text"), text =>
+            text.Value.StartsWith("defect: stain", StringComparison.Ordinal) && text.Value.Contains("; stays in ", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Each_size_of_the_sample_is_readable_on_its_drawing()
     {
         var drawing = XElement.Parse(Diagram.Svg(Sample.Document(), 1));

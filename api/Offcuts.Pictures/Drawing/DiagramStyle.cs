@@ -16,6 +16,7 @@ internal static class DiagramStyle
         + ".cut-diagram .kerf{fill:#000}"
         + ".cut-diagram .glue{stroke:#000;stroke-width:1.2;stroke-dasharray:7 3}"
         + ".cut-diagram .defect{fill:#fff;fill-opacity:.75;stroke:#000;stroke-width:1.6;stroke-dasharray:2.5 1.5}"
+        + ".cut-diagram .held{fill:none;stroke:#000;stroke-width:1.2;stroke-dasharray:2.5 1.5}"
         + ".cut-diagram .cross,.cut-diagram .leader,.cut-diagram .dimension{stroke:#000;stroke-width:.7;fill:none}"
         + ".cut-diagram .paper{fill:#fff}"
         + ".cut-diagram .sign{fill:#fff;stroke:#000;stroke-width:.9}"

@@ -12,10 +12,11 @@ internal sealed class Frame
     private readonly PlanDocument document;
     private readonly BoardCut board;
     private readonly BoardView view;
+    private readonly IReadOnlyList<KeyedPiece> pieces;
 
-    public Frame(PlanDocument document, BoardCut board, BoardView view, MarkLanes lanes, IReadOnlyList<KeyedPiece> inKey)
+    public Frame(PlanDocument document, BoardCut board, BoardView view, MarkLanes lanes, IReadOnlyList<KeyedPiece> inKey, IReadOnlyList<KeyedPiece> pieces)
     {
-        (this.document, this.board, this.view) = (document, board, view);
+        (this.document, this.board, this.view, this.pieces) = (document, board, view, pieces);
         Heading = FormattableString.Invariant($"Board {board.Number}: {Words.Name(document, board)}");
         Top = -lanes.Above - 48;
         AddHeading();
@@ -91,7 +92,7 @@ internal sealed class Frame
     private decimal AddKey(decimal top, IReadOnlyList<KeyedPiece> inKey)
     {
         const decimal HalfPage = (BoardView.PageWidth / 2) - 8;
-        var defects = board.Defects.Select(defect => $"defect: {DefectText.Format(defect, document.Unit)}");
+        var defects = board.Defects.Select(defect => $"defect: {DefectText.Format(defect, document.Unit)}{Stays(defect)}");
         var entries = inKey.Select(Entry).Concat(defects).ToList();
         var columns = entries.All(entry => Lettering.Width(entry, KeyFont) < HalfPage) ? 2 : 1;
         var texts = columns == 2 ? entries : [.. entries.SelectMany(entry => Lettering.Wrap(entry, KeyFont, BoardView.PageWidth - 8))];
@@ -103,6 +104,12 @@ internal sealed class Frame
         }
 
         return top - 8 + (lines * KeyLine);
+    }
+
+    private string Stays(Defect defect)
+    {
+        var holders = pieces.Where(piece => piece.Holds(defect)).Select(piece => piece.Key).ToList();
+        return holders.Count == 0 ? "" : $"; stays in {string.Join(", ", holders)}";
     }
 
     // Sizes first, so that a long name cannot push them off the page.

@@ -33,14 +33,19 @@ internal static class Wood
     public static XElement Kerf(BoardView view, SawCut cut) => Shapes.Rect(
         view.Of(cut.Kerf), "kerf", Shapes.Title(FormattableString.Invariant($"cut {cut.Order}")));
 
-    /// <summary>A defect: a dashed rectangle crossed out.</summary>
-    public static XElement Defect(BoardView view, Defect defect, DisplayUnit unit)
+    /// <summary>A defect, with its kind where there is room: a dashed rectangle, crossed out unless it stays in a piece.</summary>
+    public static XElement Defect(BoardView view, Defect defect, bool stays, DisplayUnit unit)
     {
+        const decimal FontSize = 8;
         var box = view.Of(defect.Area);
+        var text = Box.Around(box.CentreX, box.CentreY, Lettering.Width(defect.Kind, FontSize) + 4, FontSize + 2);
+        var fits = text.Width + 2 <= box.Width && text.Height + 2 <= box.Height;
         return new XElement(
             Shapes.Svg + "g",
-            Shapes.Rect(box, "defect", Shapes.Title(DefectText.Format(defect, unit))),
-            Shapes.Line(box.X, box.Y, box.Right, box.Bottom, "cross"),
-            Shapes.Line(box.X, box.Bottom, box.Right, box.Y, "cross"));
+            Shapes.Rect(box, stays ? "held" : "defect", Shapes.Title(DefectText.Format(defect, unit))),
+            stays ? null : Shapes.Line(box.X, box.Y, box.Right, box.Bottom, "cross"),
+            stays ? null : Shapes.Line(box.X, box.Bottom, box.Right, box.Y, "cross"),
+            fits ? Shapes.Rect(text, "paper") : null,
+            fits ? Shapes.Text(box.CentreX, box.CentreY + 3, FontSize, "middle", defect.Kind) : null);
     }
 }

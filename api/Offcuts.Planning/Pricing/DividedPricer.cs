@@ -12,6 +12,10 @@ internal sealed class DividedPricer(PlanningModel model)
     private const int MostRepairs = 6;
     private const int RepairSteps = 6;
     private const int DivisionsRepaired = 2;
+
+    /// <summary>Of so few boards a pattern of each of the best divisions is made: needs couple the areas, so that the first is not always the best.</summary>
+    private const int FewBoards = 10;
+    private const int DivisionsOfFew = 4;
     private readonly BoardType[] boards = [.. model.Boards.Where(board => board.Divisions.Count > 0)];
 
     /// <summary>The best value of every area, and the view in which it has it.</summary>
@@ -34,15 +38,17 @@ internal sealed class DividedPricer(PlanningModel model)
         boards.Select(board => (board, board.Divisions.Max(division => division.Areas.Sum(area => best[area].Value))));
 
     /// <summary>
-    /// The pattern of every board whose value exceeds what the board costs, of the division that is worth most, at most so many; and the boards whose
-    /// patterns lack something that the knapsacks counted too often.
+    /// The patterns whose value exceeds what the board costs, of the division of each board that is worth most, at most so many; and the boards
+    /// whose patterns lack something that the knapsacks counted too often.
     /// </summary>
     public (List<(double Reduced, Pattern Pattern)> Found, List<(BoardType Board, double Cost, double Reduced)> Lossy) Price(
         Dictionary<BoardType, BestOfArea> best, PriceList prices, double[] boardDuals, CostWeights weights, Func<BoardType, bool> allowed, bool proper, int most)
     {
         var (found, lossy) = (new List<(double, Pattern)>(), new List<(BoardType, double, double)>());
         var worthwhile = boards.Where(allowed)
-            .Select(board => (Board: board, Cost: weights.OfBoard(model, board) - boardDuals[board.Index], Best: Ranked(board, best, prices)[0]))
+            .Select(board => (Board: board, Cost: weights.OfBoard(model, board) - boardDuals[board.Index]))
+            .SelectMany(entry => Ranked(entry.Board, best, prices).Take(boards.Length <= FewBoards ? DivisionsOfFew : 1)
+                .Select(division => (entry.Board, entry.Cost, Best: division)))
             .Where(entry => entry.Best.Value > entry.Cost + PatternPricer.Tolerance)
             .OrderBy(entry => entry.Cost - entry.Best.Value).Take(most);
         foreach (var (board, cost, (division, value)) in worthwhile)
@@ -62,7 +68,7 @@ internal sealed class DividedPricer(PlanningModel model)
     public IEnumerable<(double Reduced, Pattern Pattern)> Repair(
         IReadOnlyList<BoardView> views, IEnumerable<(BoardType Board, double Cost, double Reduced)> lossy, PriceList prices)
     {
-        foreach (var (board, cost, _) in lossy.OrderBy(entry => entry.Reduced).Take(MostRepairs))
+        foreach (var (board, cost, _) in lossy.OrderBy(entry => entry.Reduced).DistinctBy(entry => entry.Board).Take(MostRepairs))
         {
             foreach (var division in board.Divisions.OrderByDescending(division => division.Areas.Sum(area => (double)area.Along * area.Across)).Take(DivisionsRepaired))
             {

@@ -103,7 +103,7 @@ internal sealed class PatternPricer
             }
         }
 
-        return [.. found.OrderBy(entry => entry.Reduced).Take(most).Select(entry => entry.Pattern)];
+        return [.. found.Where(entry => entry.Pattern.Cover.Length > 0).OrderBy(entry => entry.Reduced).Take(most).Select(entry => entry.Pattern)];
     }
 
     /// <summary>Does something with every view, several at a time where it is worth it; each has its own pricer, so the outcome is the same.</summary>
