@@ -50,7 +50,12 @@ public class DefectRuleTests
     {
         var board = new Board
         {
-            Id = "B", Kind = BoardKind.Sheet, Species = "birch-plywood", Surface = Surface.Surfaced, Size = new Dimensions(Mm(18), Mm(203), Mm(303)), Defects = [defect],
+            Id = "B",
+            Kind = BoardKind.Sheet,
+            Species = "birch-plywood",
+            Surface = Surface.Surfaced,
+            Size = new Dimensions(Mm(18), Mm(203), Mm(303)),
+            Defects = [defect],
             LoggedAt = DateTimeOffset.UnixEpoch,
         };
         var problem = new PlanningProblem
