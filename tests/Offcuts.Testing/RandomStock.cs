@@ -16,7 +16,7 @@ internal static class RandomStock
         };
 
         // Short boards only: some of them serve, but not for everything.
-        count = kind.MustBuy && !kind.FullRack && !kind.IsSmall ? count / 3 : count;
+        count = kind.MustBuy && !kind.FullRack && kind.Scale == ShopScale.Workshop ? count / 3 : count;
         return [.. Enumerable.Range(1, count).Select(number => CreateBoard(dice, kind, species, number))];
     }
 

@@ -10,18 +10,20 @@ namespace Offcuts.Planning.Bounds;
 /// must buy none, one, two. Each node fixes ranges for the number bought of an offer or of one of its sizes; the least bound
 /// of the open nodes holds for all plans. Best bound first.
 /// </summary>
-internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, SearchClock clock)
+internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, SearchClock clock, Action<Solution> found)
 {
     private const int MostNodes = 2000;
     private const int MostRounds = 40;
     private const int MostColumns = 100;
     private const double Whole = 1e-6;
     private readonly List<Pattern> overcounting = [];
+    private readonly PatternListing listing = new(model, pricer, clock);
     private PriorityQueue<Purchases, double>? open;
 
     // The least bound of the nodes that are done with.
     private double least = double.PositiveInfinity;
     private int nodes;
+    private double[] duals = [];
 
     /// <summary>
     /// The bound after branching, at least <paramref name="root"/>; stops when it reaches <paramref name="known"/>, the cost of a plan
@@ -62,7 +64,7 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
             nodes++;
             open.Dequeue();
             node.Apply(master);
-            Branch(master, node, Math.Max(bound, Bound(master, node, known)), known);
+            known = Math.Min(known, Branch(master, node, Math.Max(bound, Bound(master, node, known)), known, until - clock.Elapsed));
         }
 
         var bounds = Math.Min(least, open.TryPeek(out _, out var next) ? next : double.PositiveInfinity);
@@ -72,37 +74,52 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
     private bool IsEnough(double bound, long known) =>
         bound >= known || AttainableTotals.RoundUp(bound, known, model.Boards.Select(board => board.Price)) >= known;
 
-    private void Branch(MasterProblem master, Purchases node, double bound, long known)
+    /// <summary>Branches on a node; gives the cost of the cheapest plan known then.</summary>
+    private long Branch(MasterProblem master, Purchases node, double bound, long known, TimeSpan left)
     {
         if (IsEnough(bound, known))
         {
             // A cheaper plan found later may still be in there.
             least = Math.Min(least, Math.Max(bound, known));
-            return;
+            return known;
         }
 
         var children = Children(master, node);
         if (children.Count == 0)
         {
             // Whole purchases, and cheaper than what is known: branching on purchases cannot raise the bound further here.
-            least = Math.Min(least, bound);
+            var (settled, solution) = listing.Settle(duals, node, bound, known, left);
+            least = Math.Min(least, settled);
+            if (solution is not null)
+            {
+                found(solution);
+                known = Math.Min(known, solution.Money);
+            }
         }
 
         foreach (var child in children)
         {
             open!.Enqueue(child, bound);
         }
+
+        return known;
     }
 
     /// <summary>The node's bound by column generation with patterns as the knapsacks count them.</summary>
     private double Bound(MasterProblem master, Purchases node, long known)
     {
         var best = 0.0;
+        duals = (double[])master.CoverDuals.Clone();
         var need = model.Rows.Select(row => row.Needed).ToArray();
         for (var round = 0; round < MostRounds && !clock.IsOver && master.Solve(); round++)
         {
             var prices = PriceList.FromDuals(model.Rows, master.CoverDuals, need, 0);
-            best = Math.Max(best, SafeBound.Of(model, pricer, prices, node));
+            if (SafeBound.Of(model, pricer, prices, node) is var bound && bound > best)
+            {
+                best = bound;
+                duals = (double[])master.CoverDuals.Clone();
+            }
+
             if (best >= known || best >= master.Objective - 0.01)
             {
                 break;

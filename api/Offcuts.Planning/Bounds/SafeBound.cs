@@ -31,7 +31,7 @@ internal static class SafeBound
     /// The bound at a fraction of the prices. Prices are on a binary grid (see <see cref="PriceList"/>) and every sum of them is
     /// exact; what a fraction of a best value might lack by rounding is added.
     /// </summary>
-    private static double At(double fraction, PriceList prices, double[] values, Purchases purchases)
+    public static double At(double fraction, PriceList prices, double[] values, Purchases purchases)
     {
         var upward = fraction < 1 ? fraction * (1 + (Margin / 2)) : 1;
         var bound = prices.Times(fraction).OfDemand();

@@ -34,6 +34,39 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
         }
     }
 
+    /// <summary>
+    /// What some boards or areas can make that is worth at least as much as is asked of each; see <see cref="ProfilePricer.Near"/>. Null if it is too much to list.
+    /// </summary>
+    /// <param name="prices">What everything is worth; leftovers nothing.</param>
+    /// <param name="among">The boards or areas.</param>
+    /// <param name="least">Least value of each.</param>
+    /// <param name="effort">Steps that the listing may take; what it took is subtracted.</param>
+    public List<NearArea>? Near(PriceList prices, BoardType[] among, IReadOnlyDictionary<BoardType, double> least, ref int effort)
+    {
+        var found = new List<NearArea>();
+        if (among.Length == 0)
+        {
+            return found;
+        }
+
+        pricer.Prepare(prices, among.Max(view.SecondOf));
+        foreach (var alike in among.GroupBy(view.SecondOf))
+        {
+            pricer.Open(alike.Key, alike.Max(view.FirstOf));
+            foreach (var board in alike)
+            {
+                if (pricer.Near(board, least[board], ref effort) is not { } patterns)
+                {
+                    return null;
+                }
+
+                found.AddRange(patterns.Select(near => new NearArea(near.Made, near.Value, new AreaPattern(board, view.RipFirst, pricer.SectionsOf(near)))));
+            }
+        }
+
+        return found;
+    }
+
     /// <summary>The sections of the best pattern of a board within what is still needed, at the prices of the last call of <see cref="Values"/>.</summary>
     public (List<Section> Sections, bool LeftOut) Sections(BoardType board, bool proper, long[]? need)
     {

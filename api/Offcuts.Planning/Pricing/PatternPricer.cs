@@ -36,6 +36,9 @@ internal sealed class PatternPricer
         quick = fine.Exists(view => view.Oriented.MostCellsUsed > QuickCells) ? Views(QuickCells, roundDown: false) : fine;
     }
 
+    /// <summary>Views in which no pattern counts for less than it is worth.</summary>
+    private List<BoardView> Bounding => fine.Exists(view => view.Oriented.IsCoarse) ? relaxed ??= Views(mostCells, roundDown: true) : fine;
+
     private List<BoardView> Views(int cells, bool roundDown)
     {
         var result = new List<BoardView>();
@@ -121,11 +124,27 @@ internal sealed class PatternPricer
         }
     }
 
+    /// <summary>
+    /// Patterns that between them make all that any pattern worth at least so much makes; null if they are too many or without number.
+    /// Where sizes do not fit the grid, some of them cannot be cut: good for a bound, not for a plan.
+    /// </summary>
+    /// <param name="prices">What everything is worth; leftovers nothing.</param>
+    /// <param name="boards">The boards.</param>
+    /// <param name="least">Least value by board index.</param>
+    /// <param name="effort">Steps that the listing may take.</param>
+    /// <param name="exact">Whether every pattern can be cut.</param>
+    public List<Pattern>? Near(PriceList prices, IReadOnlySet<BoardType> boards, double[] least, int effort, out bool exact)
+    {
+        var views = Bounding;
+        exact = views == fine;
+        return new PatternLister(model, views).Near(prices, boards, least, effort);
+    }
+
     /// <summary>Upper bounds on the value of any pattern at prices that give leftovers no worth, by board index; sizes that do not fit the grid are rounded in favour of the bound.</summary>
     public double[] BestValues(PriceList prices)
     {
         var best = new double[model.Boards.Count];
-        var bounding = fine.Exists(view => view.Oriented.IsCoarse) ? relaxed ??= Views(mostCells, roundDown: true) : fine;
+        var bounding = Bounding;
         var each = new List<(BoardType Board, double Value)>[bounding.Count];
         Each(bounding, index => each[index] = [.. bounding[index].Values(prices, bounding[index].Boards)]);
         foreach (var (board, value) in each.SelectMany(view => view).Where(entry => entry.Board.Whole is null))

@@ -18,6 +18,9 @@ internal sealed class ComponentSearch
     private const int BoughtFreed = 7;
     private const int EnrichmentsPerRound = 8;
     private const int MostPatterns = 3000;
+
+    /// <summary>With more patterns the program over all of them takes longer than it is worth.</summary>
+    private const int MostForWhole = 400;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
     private readonly PurchaseTree tree;
@@ -26,6 +29,7 @@ internal sealed class ComponentSearch
     private readonly Action improved;
     private readonly Random random;
     private double[] duals = [];
+    private double[] boardDuals = [];
     private double leastMissing;
     private bool isRelaxed;
     private bool hasDived;
@@ -37,7 +41,7 @@ internal sealed class ComponentSearch
         this.clock = clock;
         this.improved = improved;
         pricer = new PatternPricer(model);
-        tree = new PurchaseTree(model, pricer, clock);
+        tree = new PurchaseTree(model, pricer, clock, solution => Offer(solution));
         rebuilders = [pricer, new PatternPricer(model)];
     }
 
@@ -79,12 +83,13 @@ internal sealed class ComponentSearch
 
         var need = new Remainder(Model).Need;
         ColumnGeneration.Run(Model, master, pricer, CostWeights.Blend, need, clock, 200, _ => true, Keep);
+        duals = (double[])master.CoverDuals.Clone();
+        boardDuals = (double[])master.BoardDuals.Clone();
         if (Best is { IsComplete: true, Money: 0 })
         {
             return;
         }
 
-        duals = (double[])master.CoverDuals.Clone();
         leastMissing = master.Missing;
 
         // Even where time ran out before the program converged, its prices give a bound.
@@ -102,9 +107,9 @@ internal sealed class ComponentSearch
     /// <summary>Two dives from the linear program.</summary>
     public void FirstDives()
     {
-        for (var n = hasDived ? 2 : 0; n < 2 && !clock.IsOver; n++)
+        if (!hasDived)
         {
-            Offer(Dive().Run(null, n, random));
+            DiveTwice(0);
         }
 
         hasDived = true;
@@ -138,10 +143,10 @@ internal sealed class ComponentSearch
 
         if (round % 3 == 1 && !IsProved)
         {
-            Offer(Dive().Run(Best, round + 1, random));
+            DiveTwice(round + 1);
         }
 
-        if (round % 3 == 0 && !IsProved && Best is { IsComplete: true } best)
+        if (round % 3 == 0 && !IsProved && pool.Count < MostForWhole && Best is { IsComplete: true } best)
         {
             Enrich();
             Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, PoolGoal.Money, best, clock, TimeSpan.FromSeconds(1)));
@@ -153,7 +158,7 @@ internal sealed class ComponentSearch
     private void Enrich()
     {
         var times = pool.Count < MostPatterns ? EnrichmentsPerRound : 0;
-        foreach (var pattern in new Enrichment(Model, pricer, clock).Run(duals, new Remainder(Model), times, random))
+        foreach (var pattern in new Enrichment(Model, pricer, clock).Run(duals, boardDuals, new Remainder(Model), times, random))
         {
             Keep(pattern);
         }
@@ -205,13 +210,52 @@ internal sealed class ComponentSearch
         }
     }
 
-    /// <summary>The cuts that stay: all but a few bought boards and some others.</summary>
+    /// <summary>
+    /// The cuts that stay: all but a few bought boards and some others, those first that cost more than the linear program's prices
+    /// give for what they make: these losses add up to what the plan costs more than the bound.
+    /// </summary>
     private List<(Pattern Pattern, int Count)> Keepers(Solution best)
     {
+        var losses = best.Cuts.Select(cut => Math.Max(0, CostWeights.Blend.Of(cut.Pattern) - boardDuals[cut.Pattern.Board.Index]
+            - cut.Pattern.Cover.Sum(cover => duals[cover.Row] * Share(cover.Row, cover.Amount)))).ToList();
+        var even = 1e-9 + (losses.Sum() / Math.Max(1, losses.Count));
+        var order = best.Cuts.Select((cut, at) => (Cut: cut, At: -Math.Log(1 - random.NextDouble()) / (losses[at] + even)))
+            .OrderBy(entry => entry.At).Select(entry => entry.Cut).ToList();
         var free = LeastFreed + random.Next(1 + Math.Min(20, best.Cuts.Count / 2));
-        var others = best.Cuts.Where(cut => cut.Pattern.Money == 0).OrderBy(_ => random.Next()).Skip(free);
-        var bought = best.Cuts.Where(cut => cut.Pattern.Money > 0).OrderBy(_ => random.Next()).Skip(BoughtFreed);
-        return [.. others, .. bought];
+        return [.. order.Where(cut => cut.Pattern.Money == 0).Skip(free), .. order.Where(cut => cut.Pattern.Money > 0).Skip(BoughtFreed)];
+    }
+
+    private double Share(int row, long amount) => Model.Rows[row] is StripRow ? (double)amount / Model.Rows[row].Needed : amount;
+
+    /// <summary>
+    /// Two dives at a time, and for each the integer program on what its last boards should make. Always two, whatever the machine
+    /// has, so that the plan is the same everywhere.
+    /// </summary>
+    private void DiveTwice(int discrepancies)
+    {
+        var known = Pool();
+        var tries = rebuilders.Select((each, n) => (Pricer: each, Discrepancies: discrepancies + n, Random: new Random(random.Next()), Found: new List<Pattern>())).ToList();
+        var solutions = new (Solution? Dived, Solution? Rebuilt)[tries.Count];
+        Parallel.For(0, tries.Count, at =>
+        {
+            var (pricing, discrepancy, dice, found) = tries[at];
+            var dive = new Dive(Model, pricing, known, clock, found.Add);
+            var dived = dive.Run(discrepancies == 0 ? null : Best, discrepancy, dice);
+            var beaten = dived is not null && dived.Beats(Best) ? dived : Best;
+            solutions[at] = (dived, beaten is { IsComplete: true } && dive.Sound.Count > 0
+                ? new Rebuilding(Model, pricing, [.. known, .. found], clock, found.Add).Run(dive.Sound, beaten, PoolGoal.Money, dice)
+                : null);
+        });
+        foreach (var pattern in tries.SelectMany(each => each.Found))
+        {
+            Keep(pattern);
+        }
+
+        foreach (var (dived, rebuilt) in solutions)
+        {
+            Offer(dived);
+            Offer(rebuilt);
+        }
     }
 
     private Dive Dive() => new(Model, pricer, [.. pool.Values], clock, Keep);

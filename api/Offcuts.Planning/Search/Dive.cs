@@ -13,6 +13,15 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
     private const int RoundsPerStep = 6;
     private const double Whole = 1e-5;
 
+    /// <summary>What the linear program may rise by, of its cost, before a dive counts as having gone astray.</summary>
+    private const double Astray = 0.002;
+
+    /// <summary>
+    /// The cuts of the last dive that cost next to nothing: those fixed before the linear program began to rise. What comes after
+    /// them are the last few boards, for which one choice at a time is a poor guide.
+    /// </summary>
+    public IReadOnlyList<(Pattern Pattern, int Count)> Sound { get; private set; } = [];
+
     /// <summary>
     /// One dive; null if time ran out or it cannot beat the incumbent. <paramref name="discrepancies"/> says how often the
     /// second choice is taken instead of the first, as <paramref name="random"/> decides where.
@@ -23,6 +32,8 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
         var rest = new Remainder(model);
         var cuts = new List<(Pattern, int)>();
         var spent = 0.0;
+        var limit = double.PositiveInfinity;
+        Sound = [];
         foreach (var pattern in pool)
         {
             master.Add(pattern);
@@ -31,6 +42,12 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
         while (!rest.IsCovered)
         {
             ColumnGeneration.Run(model, master, pricer, CostWeights.Blend, rest.Need, clock, RoundsPerStep, rest.Has, found, thorough: false);
+            limit = double.IsPositiveInfinity(limit) ? master.Objective * (1 + Astray) : limit;
+            if (spent + master.Objective <= limit)
+            {
+                Sound = [.. cuts];
+            }
+
             if (clock.IsOver || (incumbent is { IsComplete: true } && spent + master.Objective >= CostWeights.Blend.Of(incumbent) - 1e-6))
             {
                 return null;

@@ -38,7 +38,7 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
 
         var enrichment = new Enrichment(model, pricer, clock);
         var patterns = master.Patterns
-            .Concat(enrichment.Run(master.CoverDuals, rest, Enrichments, random))
+            .Concat(enrichment.Run(master.CoverDuals, master.BoardDuals, rest, Enrichments, random))
             .DistinctBy(pattern => pattern.Key, StringComparer.Ordinal).ToList();
         return PoolProgram.Solve(model, patterns, rest, kept, incumbent.Money, goal, incumbent, clock, TimeSpan.FromSeconds(0.4));
     }

@@ -1,0 +1,79 @@
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Pricing;
+
+/// <summary>How many pieces of every row something makes, at most as many as are needed.</summary>
+internal sealed record Made(int[] Counts)
+{
+    private string? key;
+
+    /// <summary>What makes the same has the same key.</summary>
+    public string Key => key ??= string.Create(Counts.Length, Counts, (signs, counts) =>
+    {
+        for (var row = 0; row < counts.Length; row++)
+        {
+            signs[row] = (char)counts[row];
+        }
+    });
+
+    /// <summary>All pieces together.</summary>
+    public int Total => Counts.Sum();
+
+    public static Made Nothing(int rows) => new(new int[rows]);
+
+    public bool Covers(Made other)
+    {
+        for (var row = 0; row < Counts.Length; row++)
+        {
+            if (Counts[row] < other.Counts[row])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Both together, within the need.</summary>
+    public Made And(Made other, long[] need)
+    {
+        var counts = new int[Counts.Length];
+        for (var row = 0; row < counts.Length; row++)
+        {
+            counts[row] = (int)Math.Min(Math.Max(0, need[row]), Counts[row] + other.Counts[row]);
+        }
+
+        return new Made(counts);
+    }
+}
+
+/// <summary>Something that takes room and makes pieces: a blank in a run, a run in a section, a section in a board.</summary>
+/// <param name="Size">Room that it takes, in cells.</param>
+/// <param name="Made">What it makes.</param>
+/// <param name="Tag">The blank at its head: the leader of a section, the widest of a run.</param>
+/// <param name="Inside">What it consists of beside that blank; null for a blank.</param>
+internal sealed record NearItem(int Size, Made Made, int Tag, NearChoice? Inside);
+
+/// <summary>A choice of items, as a list from the last to the first.</summary>
+/// <param name="Made">What all of them make together.</param>
+/// <param name="Value">What that is worth.</param>
+/// <param name="Used">Room that they take, in cells.</param>
+/// <param name="Last">The item added last; null for the empty choice.</param>
+/// <param name="Before">The choice before it.</param>
+internal sealed record NearChoice(Made Made, double Value, int Used, NearItem? Last, NearChoice? Before)
+{
+    /// <summary>The items chosen.</summary>
+    public IEnumerable<NearItem> Items()
+    {
+        for (var at = this; at?.Last is { } item; at = at.Before)
+        {
+            yield return item;
+        }
+    }
+}
+
+/// <summary>A way to cut a board or an area of one.</summary>
+/// <param name="Made">What it makes.</param>
+/// <param name="Value">What that is worth.</param>
+/// <param name="Pattern">How it is cut.</param>
+internal sealed record NearArea(Made Made, double Value, AreaPattern Pattern);

@@ -1,0 +1,116 @@
+using Offcuts.Planning.Modelling;
+
+namespace Offcuts.Planning.Pricing;
+
+/// <summary>Lists the nearly best patterns of boards, those that fall into areas as well: the choices of the areas are put together.</summary>
+internal sealed class PatternLister(PlanningModel model, IReadOnlyList<BoardView> views)
+{
+    /// <summary>See <see cref="PatternPricer.Near"/>.</summary>
+    public List<Pattern>? Near(PriceList prices, IReadOnlySet<BoardType> boards, double[] least, int effort)
+    {
+        var best = DividedPricer.Best(views, views.Select(view => view.Values(prices, [.. view.Boards.Where(area => area.Whole is not null && boards.Contains(area.Whole))]).ToList()));
+        var leastOf = Leasts(boards, least, best);
+        var choices = new Dictionary<BoardType, List<NearArea>>();
+        foreach (var view in views)
+        {
+            if (view.Near(prices, [.. view.Boards.Where(leastOf.ContainsKey)], leastOf, ref effort) is not { } found)
+            {
+                return null;
+            }
+
+            foreach (var each in found)
+            {
+                choices.TryAdd(each.Pattern.Area, []);
+                choices[each.Pattern.Area].Add(each);
+            }
+        }
+
+        var patterns = new List<Pattern>();
+        foreach (var board in boards.OrderBy(board => board.Index))
+        {
+            var own = board.Divisions.Count == 0
+                ? choices.GetValueOrDefault(board, []).ConvertAll(near => (near.Made, Areas: new[] { near.Pattern }, Division: (Division?)null))
+                : [.. board.Divisions.SelectMany(division => Together(division, least[board.Index], prices, best, choices, ref effort)
+                    .Select(each => (each.Made, Areas: each.Areas.ToArray(), Division: (Division?)division)))];
+            if (effort < 0)
+            {
+                return null;
+            }
+
+            patterns.AddRange(Undominated(own, ref effort).Select(each => PatternFactory.Create(model, board, each.Division, each.Areas)));
+        }
+
+        return effort < 0 ? null : patterns;
+    }
+
+    /// <summary>What a board or an area must be worth at least, so that the whole can be worth enough.</summary>
+    private static Dictionary<BoardType, double> Leasts(IReadOnlySet<BoardType> boards, double[] least, Dictionary<BoardType, BestOfArea> best)
+    {
+        var leastOf = new Dictionary<BoardType, double>();
+        foreach (var board in boards)
+        {
+            if (board.Divisions.Count == 0)
+            {
+                leastOf[board] = least[board.Index];
+            }
+
+            foreach (var division in board.Divisions)
+            {
+                var whole = division.Areas.Sum(area => best[area].Value);
+                foreach (var area in division.Areas)
+                {
+                    leastOf[area] = Math.Min(leastOf.GetValueOrDefault(area, double.PositiveInfinity), least[board.Index] - (whole - best[area].Value));
+                }
+            }
+        }
+
+        return leastOf;
+    }
+
+    private static List<(Made Made, IReadOnlyList<AreaPattern> Areas)> Together(
+        Division division, double least, PriceList prices, Dictionary<BoardType, BestOfArea> best, Dictionary<BoardType, List<NearArea>> choices, ref int effort)
+    {
+        var all = new List<(Made Made, IReadOnlyList<AreaPattern> Areas, double Value)> { (Made.Nothing(prices.Need.Length), [], 0) };
+        var open = division.Areas.Sum(area => best[area].Value);
+        foreach (var area in division.Areas)
+        {
+            open -= best[area].Value;
+            var ways = choices.GetValueOrDefault(area, []);
+
+            // An area from which nothing is cut is a way too.
+            ways = [.. ways, new NearArea(Made.Nothing(prices.Need.Length), 0, new AreaPattern(area, false, []))];
+            effort -= all.Count * ways.Count;
+            if (effort < 0)
+            {
+                return [];
+            }
+
+            all = [.. all.SelectMany(before => ways.Select(way => (
+                    before.Made.And(way.Made, prices.Need), (IReadOnlyList<AreaPattern>)[.. before.Areas, way.Pattern], Value: before.Value + way.Value)))
+                .Where(each => each.Value + open >= least - PatternPricer.Tolerance)];
+        }
+
+        return all.ConvertAll(each => (each.Made, each.Areas));
+    }
+
+    private static List<(Made Made, AreaPattern[] Areas, Division? Division)> Undominated(
+        List<(Made Made, AreaPattern[] Areas, Division? Division)> all, ref int effort)
+    {
+        var kept = new List<(Made Made, AreaPattern[] Areas, Division? Division)>();
+        foreach (var one in all.Where(each => each.Made.Total > 0).OrderByDescending(each => each.Made.Total).ThenBy(each => each.Made.Key, StringComparer.Ordinal))
+        {
+            effort -= 1 + (kept.Count / 8);
+            if (effort < 0)
+            {
+                break;
+            }
+
+            if (!kept.Exists(other => other.Made.Covers(one.Made)))
+            {
+                kept.Add(one);
+            }
+        }
+
+        return kept;
+    }
+}
