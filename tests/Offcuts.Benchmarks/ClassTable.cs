@@ -53,7 +53,7 @@ internal static class ClassTable
         return (plan.WoodCost == plan.WoodBound, plan.Gap);
     }
 
-    private static void Sum(string name, IReadOnlyList<(bool IsProved, decimal Gap)> plans, TextWriter output) => output.WriteLine(string.Create(
+    private static void Sum(string name, List<(bool IsProved, decimal Gap)> plans, TextWriter output) => output.WriteLine(string.Create(
         CultureInfo.InvariantCulture,
         $"{name,-32}   all: {plans.Count(plan => plan.IsProved)} of {plans.Count} proved, mean gap {100 * plans.Average(plan => plan.Gap):0.00} %, worst {100 * plans.Max(plan => plan.Gap):0.00} %"));
 }
