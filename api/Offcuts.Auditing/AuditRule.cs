@@ -69,6 +69,18 @@ public enum AuditRule
     /// <summary>Rule 3: the glue-up lists and the strips on the boards are the same, one to one.</summary>
     GlueUps,
 
+    /// <summary>Rules 13 to 15: a blank holds as many pieces as its length and its thickness give, by a recipe that the shop and the part allow.</summary>
+    Recipe,
+
+    /// <summary>Rule 15: the layers of each face-glued copy are complete, and the lists and the layers on the boards are the same, one to one.</summary>
+    Laminations,
+
+    /// <summary>Rule 15: a part that may be laminated is of one species, and its laminated copies are of equally many layers.</summary>
+    LaminatedPart,
+
+    /// <summary>Rule 13: where the shop refuses short blanks, none is shorter than is safe at the machines that it must pass.</summary>
+    ShortBlank,
+
     /// <summary>Rule 3: all panels of one name are of one species.</summary>
     PanelSpecies,
 

@@ -31,6 +31,7 @@ public static class Auditor
         }
 
         GlueUpLists.Check(scope);
+        Layers.Check(scope);
         OneSpecies.Check(scope);
         OneBatch.Check(scope);
         Demand.Check(scope);

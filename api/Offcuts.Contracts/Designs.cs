@@ -37,6 +37,7 @@ public sealed record DesignEntry(
 /// <param name="Spacing">How the pieces share a span side by side.</param>
 /// <param name="Spares">Extra blanks wanted, if they cost nothing.</param>
 /// <param name="Extras">What more pieces and spares may be cut from: <c>waste</c> or <c>leftovers</c>; null: more pieces from waste, spares from leftovers too.</param>
+/// <param name="Layers">Of how many layers it may be face-glued at most; null or 1 if it must be in one piece.</param>
 public sealed record PartRecord(
     string Name,
     decimal ThicknessMm,
@@ -54,7 +55,8 @@ public sealed record PartRecord(
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? MostQuantity = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] SpacingRecord? Spacing = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Spares = null,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Extras = null);
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Extras = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Layers = null);
 
 /// <summary>Pieces side by side across a span with equal gaps.</summary>
 /// <param name="SpanMm">What pieces and gaps fill together.</param>

@@ -18,6 +18,7 @@ namespace Offcuts.Contracts;
 /// <param name="Warnings">What the maker should mind.</param>
 /// <param name="Run">How the plan was found.</param>
 /// <param name="Counts">Pieces, spares and gaps of each part for which the design leaves them open; null in plans of older versions.</param>
+/// <param name="Laminations">How the layers of face-glued parts go together; null in plans of older versions.</param>
 public sealed record PlanResult(
     string Status,
     string Currency,
@@ -35,7 +36,8 @@ public sealed record PlanResult(
     IReadOnlyList<MissingRecord> Missing,
     IReadOnlyList<WarningRecord> Warnings,
     RunRecord Run,
-    IReadOnlyList<PartCountRecord>? Counts = null);
+    IReadOnlyList<PartCountRecord>? Counts = null,
+    IReadOnlyList<LaminationRecord>? Laminations = null);
 
 /// <summary>How many pieces of a part the plan makes where the design leaves it open.</summary>
 /// <param name="Name">Name of the part.</param>
@@ -99,6 +101,12 @@ public sealed record BoardCutRecord(
 /// <param name="Ends">The state of a leftover's ends; null in plans of older versions.</param>
 /// <param name="Finished">The size to finish a part to, where its design leaves tolerances.</param>
 /// <param name="Use"><c>more</c> or <c>spare</c> for a part's extra piece, cut because it costs nothing; else null.</param>
+/// <param name="Copies">What a part's blank gives, where that is not just the one copy named by <paramref name="Copy"/>, else null.</param>
+/// <param name="InRow">For how many pieces, one behind the other, a part's blank is long enough; null for one.</param>
+/// <param name="Slices">Into how many slices a part's blank is resawn; null for none.</param>
+/// <param name="Layers">Of how many layers each copy is face-glued; null for one piece.</param>
+/// <param name="Carried">Whether a part's blank is longer than its pieces need, to be safe at the machines; null if not.</param>
+/// <param name="Steps">What to do with a part's blank, where it is not simply milled to one piece, with sizes in the shop's unit.</param>
 public sealed record PieceRecord(
     string Kind,
     decimal XMm,
@@ -115,7 +123,33 @@ public sealed record PieceRecord(
     decimal? LossWidthMm = null,
     EndsRecord? Ends = null,
     SizeRecord? Finished = null,
-    string? Use = null);
+    string? Use = null,
+    IReadOnlyList<CopyRecord>? Copies = null,
+    int? InRow = null,
+    int? Slices = null,
+    int? Layers = null,
+    bool? Carried = null,
+    string? Steps = null);
+
+/// <summary>A copy of a part, or a layer of one.</summary>
+/// <param name="Copy">Which of the parts of that name, from 1.</param>
+/// <param name="Layer">Which layer of it, from 1; 1 for a copy in one piece.</param>
+public sealed record CopyRecord(int Copy, int Layer = 1);
+
+/// <summary>One face-glued copy of a part.</summary>
+/// <param name="Part">Name of the part.</param>
+/// <param name="Copy">Which of the parts of that name, from 1.</param>
+/// <param name="Species">Species of all its layers.</param>
+/// <param name="LayerThicknessMm">Thickness to which each layer is milled.</param>
+/// <param name="Layers">Its layers in order.</param>
+/// <param name="SpeciesName">The species' name as people say it.</param>
+public sealed record LaminationRecord(
+    string Part, int Copy, string Species, decimal LayerThicknessMm, IReadOnlyList<LayerRecord> Layers, string? SpeciesName = null);
+
+/// <summary>Where a layer comes from.</summary>
+/// <param name="Layer">Order in the copy, from 1.</param>
+/// <param name="BoardNumber">Number of the board in the plan.</param>
+public sealed record LayerRecord(int Layer, int BoardNumber);
 
 /// <summary>A saw cut: the wood that it turns to dust.</summary>
 /// <param name="Order">Order from 1.</param>

@@ -22,6 +22,10 @@ namespace Offcuts.Contracts;
 /// <param name="EndTrimCheckedMm">What comes off a checked end of solid wood, the cut included.</param>
 /// <param name="EndTrimUnknownMm">What comes off an end of rough or skip-planed stock that nobody looked at.</param>
 /// <param name="FactoryEdgeTrimMm">What comes off every edge of a sheet.</param>
+/// <param name="ShortBlanks"><c>allow</c>, <c>warn</c> or <c>refuse</c> blanks that are shorter than is safe at the machines.</param>
+/// <param name="ResawHeightMm">The widest blank that the resaw takes on edge; null if the shop does not resaw.</param>
+/// <param name="ResawKerfMm">Width of the resaw's cut.</param>
+/// <param name="ResawCleanupMm">What a resawn slice is sawn thicker than finished.</param>
 public sealed record ShopEntry(
     string? Unit = null,
     string? Currency = null,
@@ -43,7 +47,11 @@ public sealed record ShopEntry(
     decimal? FlatEnoughMm = null,
     decimal? EndTrimCheckedMm = null,
     decimal? EndTrimUnknownMm = null,
-    decimal? FactoryEdgeTrimMm = null);
+    decimal? FactoryEdgeTrimMm = null,
+    string? ShortBlanks = null,
+    decimal? ResawHeightMm = null,
+    decimal? ResawKerfMm = null,
+    decimal? ResawCleanupMm = null);
 
 /// <summary>The shop with every value that counts; see <see cref="ShopEntry"/> for what each is.</summary>
 public sealed record ShopRecord(
@@ -67,7 +75,11 @@ public sealed record ShopRecord(
     decimal FlatEnoughMm,
     decimal EndTrimCheckedMm,
     decimal EndTrimUnknownMm,
-    decimal FactoryEdgeTrimMm);
+    decimal FactoryEdgeTrimMm,
+    string ShortBlanks,
+    decimal? ResawHeightMm,
+    decimal ResawKerfMm,
+    decimal ResawCleanupMm);
 
 /// <summary>What milling takes away, in total over both ends, edges or faces, in millimetres.</summary>
 /// <param name="LengthMm">Of the length.</param>

@@ -61,6 +61,7 @@ public static class DesignDocument
             Grain = fields.Word<Grain>("grain") ?? Grain.Fixed,
             Group = fields.OptionalText("group"),
             Tolerates = [.. fields.Scalars("tolerates").Select(scalar => scalar.Text)],
+            Layers = fields.Layers(),
         };
         fields.End();
         return part;

@@ -24,6 +24,9 @@ public static class Limits
     /// <summary>Most kinds of defects that one part or panel tolerates.</summary>
     public const int MaxTolerated = 20;
 
+    /// <summary>Most layers of a face-glued part.</summary>
+    public const int MaxLayers = 8;
+
     /// <summary>Longest name, in characters.</summary>
     public const int MaxName = 80;
 

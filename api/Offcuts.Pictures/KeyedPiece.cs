@@ -8,7 +8,8 @@ namespace Offcuts.Pictures;
 /// <param name="Name">What it becomes.</param>
 /// <param name="Cut">The size to cut it to, width x length.</param>
 /// <param name="Finished">What is left of it in the end; null if it is cut to its finished size or has none.</param>
-internal sealed record KeyedPiece(string Key, Piece Piece, string Name, string Cut, string? Finished)
+/// <param name="Steps">What to do with it on the way; null where it is simply milled.</param>
+internal sealed record KeyedPiece(string Key, Piece Piece, string Name, string Cut, string? Finished, string? Steps = null)
 {
     /// <summary>All pieces of a board, from the left end to the right, and from the upper edge down.</summary>
     public static IReadOnlyList<KeyedPiece> Of(PlanDocument document, BoardCut board)
@@ -40,11 +41,12 @@ internal sealed record KeyedPiece(string Key, Piece Piece, string Name, string C
         var (width, length) = part.Turned ? (part.At.Length, part.At.Width) : (part.At.Width, part.At.Length);
         var design = document.Problem.Design.Parts.FirstOrDefault(known => known.Name == part.Part);
         var isSpare = part.Use == PieceUse.Spare;
-        var single = isSpare ? design?.Spares == 1 : design is { Quantity: 1, MostQuantity: null };
-        var name = $"{part.Part}{(isSpare ? " spare" : "")}{(single ? "" : FormattableString.Invariant($" #{part.Copy}"))}";
+        var single = part.Recipe.Layers == 1 && (isSpare ? design?.Spares == 1 : design is { Quantity: 1, MostQuantity: null });
+        var name = $"{part.Part}{(isSpare ? " spare" : "")}{(single ? "" : " " + RecipeText.Copies(part))}";
         return new(
             key, part, part.Turned ? $"{name} (turned)" : name, SizeText.FormatFace(width, length, document.Unit),
-            (part.Finished ?? design?.Finished) is { } finished ? $"finished {SizeText.Format(finished, document.Unit)}" : null);
+            (part.Finished ?? design?.Finished) is { } finished ? $"finished {SizeText.Format(finished, document.Unit)}" : null,
+            design is null ? null : RecipeText.Of(part, design, document.Problem.Shop));
     }
 
     private static string StripName(PlanDocument document, StripPiece strip)

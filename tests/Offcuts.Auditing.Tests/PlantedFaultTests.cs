@@ -42,7 +42,7 @@ public class PlantedFaultTests
         ["a piece too long"] = (AuditRule.BlankSize, WithPiece(1, 0, piece => ((PartPiece)piece) with { At = At(0, 0, 299, 50) })),
         ["turned"] = (AuditRule.BlankSize, WithPiece(1, 0, piece => ((PartPiece)piece) with { Turned = true })),
         ["counts for too much"] = (AuditRule.StripSize, WithPiece(2, 0, piece => ((StripPiece)piece) with { NetWidth = Mm(96) })),
-        ["another copy"] = (AuditRule.Demand, WithPiece(1, 1, piece => ((PartPiece)piece) with { Copy = 1 })),
+        ["another copy"] = (AuditRule.Demand, WithPiece(1, 1, piece => ((PartPiece)piece) with { Copies = [new PartCopy(1)] })),
         ["nothing asked for"] = (AuditRule.Demand, WithPiece(1, 1, piece => ((PartPiece)piece) with { Part = "leg" })),
         ["one too few"] = (AuditRule.Demand, WithPiece(1, 1, piece => new LeftoverPiece(piece.At))),
         ["missing though made"] = (AuditRule.Demand, Sound with { Missing = [new MissingPart("rail", 1, MissingReason.TooFew)] }),

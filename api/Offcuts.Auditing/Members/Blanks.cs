@@ -3,8 +3,8 @@ using Offcuts.Domain;
 namespace Offcuts.Auditing.Members;
 
 /// <summary>
-/// Rule 2: a blank is exactly the finished size (where the part has tolerances, the planned one) and the allowances of its board's kind, across the board
-/// also what its crook takes, turned as a whole and only if the grain is free.
+/// Rule 2: a blank is exactly the finished size (where the part has tolerances, the planned one; of all its pieces in a row) and the allowances of its
+/// board's kind, across the board also what its crook takes, turned as a whole and only if the grain is free.
 /// </summary>
 internal static class Blanks
 {
@@ -16,9 +16,15 @@ internal static class Blanks
             return;
         }
 
+        if (!Recipes.IsSound(piece))
+        {
+            scope.Findings.Add(AuditRule.Recipe, $"Board {cut.Board.Number}: the blank of {part.Name} has the recipe {piece.Recipe}.");
+            return;
+        }
+
         var finished = Finished(scope, cut, part, piece);
         var allowances = Milling.Allowances(scope.Problem.Shop, cut.Board.Kind, cut.Board.Surface);
-        var along = finished.Length + allowances.Length;
+        var along = Recipes.LengthOf(scope, cut, part, finished.Length, piece);
         var across = finished.Width + allowances.Width;
         var length = piece.Turned ? across : along;
         var width = (piece.Turned ? along : across) + Warping.Of(cut).Edge(length);
@@ -27,7 +33,11 @@ internal static class Blanks
             AuditRule.BlankSize, $"Board {cut.Board.Number}: the blank of {part.Name} must be {length} by {width}, it is {piece.At.Length} by {piece.At.Width}.");
         scope.Findings.Require(
             !piece.Turned || part.Grain == Grain.Free, AuditRule.BlankSize, $"Board {cut.Board.Number}: {part.Name} may not be turned.");
-        Serving.Check(scope, cut, piece, new Asked(part), piece.Turned ? across : width);
+        Recipes.Check(scope, cut, part, piece);
+        Serving.Check(scope, cut, piece, Recipes.Asked(part, piece), piece.Turned ? across : width);
+        scope.Findings.Require(
+            piece.Recipe.Layers == 1 || across <= scope.Problem.Shop.PlanerWidth,
+            AuditRule.MachineWidth, $"Board {cut.Board.Number}: {part.Name}, glued up {across} wide, is too wide for the planer.");
     }
 
     /// <summary>

@@ -2,7 +2,10 @@ using Offcuts.Domain;
 
 namespace Offcuts.Auditing.Members;
 
-/// <summary>Rule 9: what is made and what is missing add up to what the design asks for, and no copy is made twice. Extra pieces count apart.</summary>
+/// <summary>
+/// Rule 9: what is made and what is missing add up to what the design asks for, and no copy is made twice. Extra pieces count apart, and the layers of
+/// a copy as one.
+/// </summary>
 internal static class Demand
 {
     public static void Check(AuditScope scope)
@@ -11,7 +14,7 @@ internal static class Demand
         var panels = scope.Plan.GlueUps.ToLookup(glueUp => glueUp.Panel, glueUp => glueUp.Copy);
         foreach (var part in scope.Problem.Design.Parts)
         {
-            var pieces = blanks[part.Name].ToLookup(piece => piece.Use, piece => piece.Copy);
+            var pieces = Copies(blanks[part.Name]).ToLookup(made => made.Use, made => made.Copy);
             Check(scope, part.Name, part.Quantity, [.. pieces[PieceUse.Asked]], [.. pieces[PieceUse.More]]);
             Extras.Check(scope, part, [.. pieces[PieceUse.More]], [.. pieces[PieceUse.Spare]]);
         }
@@ -33,6 +36,15 @@ internal static class Demand
         {
             scope.Findings.Add(AuditRule.Demand, $"{twice.Key} is listed as missing more than once.");
         }
+    }
+
+    /// <summary>The copies that blanks give: each as often as it is made, a face-glued one once.</summary>
+    internal static IEnumerable<(PieceUse Use, int Copy, Length Width)> Copies(IEnumerable<PartPiece> pieces)
+    {
+        var glued = new HashSet<(PieceUse, int)>();
+        return pieces.SelectMany(piece => piece.Copies
+            .Where(copy => piece.Recipe.Layers <= 1 || glued.Add((piece.Use, copy.Copy)))
+            .Select(copy => (piece.Use, copy.Copy, piece.Finished?.Width ?? Length.Zero))).ToList();
     }
 
     private static void Check(AuditScope scope, string name, int asked, List<int> copies, List<int> more)

@@ -52,17 +52,17 @@ internal static class Extras
         scope.Findings.Require(
             counts.Count == (part.HasCount ? 1 : 0), AuditRule.Counts, $"{part.Name} is counted {counts.Count} times.");
         var pieces = scope.Plan.Boards.SelectMany(board => board.Pieces).OfType<PartPiece>().Where(piece => piece.Part == part.Name).ToList();
-        var widths = pieces.Where(piece => piece.Use != PieceUse.Spare).Aggregate(
-            Int128.Zero, (sum, piece) => sum + (piece.Finished ?? part.Finished).Width.Ticks);
+        var copies = Demand.Copies(pieces.Select(piece => piece with { Finished = piece.Finished ?? part.Finished })).ToList();
+        var widths = copies.Where(copy => copy.Use != PieceUse.Spare).Aggregate(Int128.Zero, (sum, copy) => sum + copy.Width.Ticks);
         foreach (var count in counts)
         {
-            var spares = pieces.Count(piece => piece.Use == PieceUse.Spare);
+            var spares = copies.Count(copy => copy.Use == PieceUse.Spare);
             scope.Findings.Require(
-                count.Spares == spares && count.Count == pieces.Count - spares,
-                AuditRule.Counts, $"{count.Count} of {part.Name} and {count.Spares} spares are counted, {pieces.Count - spares} and {spares} are made.");
+                count.Spares == spares && count.Count == copies.Count - spares,
+                AuditRule.Counts, $"{count.Count} of {part.Name} and {count.Spares} spares are counted, {copies.Count - spares} and {spares} are made.");
             var hasGaps = part.Spacing is not null && scope.Plan.Missing.All(missing => missing.Name != part.Name);
             scope.Findings.Require(
-                hasGaps ? count.Gaps is { } gaps && IsRight(gaps, part.Spacing!, pieces.Count - spares, widths) : count.Gaps is null,
+                hasGaps ? count.Gaps is { } gaps && IsRight(gaps, part.Spacing!, copies.Count - spares, widths) : count.Gaps is null,
                 AuditRule.Counts, $"The gaps between the pieces of {part.Name}, {count.Gaps}, do not follow from their widths, {widths} ticks in {part.Spacing?.Span}.");
         }
     }

@@ -13,6 +13,15 @@ internal static class Milling
         : shop.Surfaced;
 
     /// <summary>
+    /// The shortest blank that is safe at the machines that it must pass; zero where it passes none. Surfaced wood passes the jointer only if it is
+    /// recorded as warped.
+    /// </summary>
+    public static Length ShortestBlank(Shop shop, BoardKind kind, Surface surface, Length board, Length least, Length most, bool isFlat) =>
+        kind == BoardKind.Sheet || IsUsedAsItIs(kind, surface, board, least, most) ? Length.Zero
+        : surface != Surface.Surfaced || !isFlat ? Length.Larger(shop.ShortestAtJointer, shop.ShortestAtPlaner)
+        : shop.ShortestAtPlaner;
+
+    /// <summary>
     /// Whether the board's thickness suits a finished thickness from the least to the most, if flattening takes so much: all of it where the wood is milled; where it is used as it
     /// is, the shop says how much may stay.
     /// </summary>

@@ -15,11 +15,11 @@ internal static class MissingReasons
         {
             if (scope.Parts.TryGetValue(missing.Name, out var part))
             {
-                Check(scope, missing, part.Group, Alternatives(scope, part.Species, part.Group, isPanel: false), (source, species) => OfPart(scope.Problem.Shop, part, species, source));
+                Check(scope, missing, part.Group, Alternatives(scope, part.Species, part.Group, agrees: part.Layers > 1), (source, species) => OfPart(scope.Problem.Shop, part, species, source));
             }
             else if (scope.Panels.TryGetValue(missing.Name, out var panel))
             {
-                Check(scope, missing, panel.Group, Alternatives(scope, panel.Species, panel.Group, isPanel: true), (source, species) => OfPanel(scope.Problem.Shop, panel, species, source));
+                Check(scope, missing, panel.Group, Alternatives(scope, panel.Species, panel.Group, agrees: true), (source, species) => OfPanel(scope.Problem.Shop, panel, species, source));
             }
 
             scope.Findings.Require(
@@ -63,30 +63,44 @@ internal static class MissingReasons
     }
 
     /// <summary>The sets of species that may have been tried.</summary>
-    private static List<IReadOnlyList<string>> Alternatives(AuditScope scope, IReadOnlyList<string> accepted, string? group, bool isPanel)
+    private static List<IReadOnlyList<string>> Alternatives(AuditScope scope, IReadOnlyList<string> accepted, string? group, bool agrees)
     {
         var oneSpecies = group is not null && scope.Problem.Design.Groups.Any(known => known.Name == group && (known.OneSpecies || known.Batch == BatchChoice.One));
         var made = oneSpecies ? OneSpecies.SpeciesOfGroup(scope, group!) : [];
         return made.Count > 0 ? [[.. made.Intersect(accepted, StringComparer.Ordinal)]]
-            : oneSpecies || isPanel ? [accepted, .. accepted.Select(species => new[] { species })]
+            : oneSpecies || agrees ? [accepted, .. accepted.Select(species => new[] { species })]
             : [accepted];
     }
 
     // A piece that is too long one way and too wide the other may be called either.
     private static int Rank(MissingReason reason) => reason == MissingReason.TooNarrow ? (int)MissingReason.TooShort : (int)reason;
 
-    private static MissingReason OfPart(Shop shop, Part part, IReadOnlyList<string> species, Source source)
+    // Of the ways to make it, in one piece or in layers, the one that comes furthest.
+    private static MissingReason OfPart(Shop shop, Part part, IReadOnlyList<string> species, Source source) => Enumerable.Range(1, part.Layers)
+        .Select(layers => OfBlank(shop, part, layers, species, source)).MaxBy(Rank);
+
+    private static MissingReason OfBlank(Shop shop, Part part, int layers, IReadOnlyList<string> species, Source source)
     {
         var allowances = Milling.Allowances(shop, source.Kind, source.Surface);
         var along = part.Finished.Length + allowances.Length;
         var across = part.Finished.Width + allowances.Width;
-        var upright = source.Refuses(shop, new Asked(part), species, along, across, turned: false);
-        if (part.Grain != Grain.Free)
+        var asked = layers == 1 ? new Asked(part) : new Asked(part).InLayers(layers);
+        if (layers > 1 && across > shop.PlanerWidth)
+        {
+            // Whatever comes further than the machines, it is glued up too wide for the planer.
+            var first = source.Refuses(shop, asked, species, along, across, turned: false);
+            return Rank(first) < Rank(MissingReason.TooWideForMachines) ? first : MissingReason.TooWideForMachines;
+        }
+
+        var safe = shop.ShortBlanks != ShortBlanks.Refuse ? Length.Zero
+            : Milling.ShortestBlank(shop, source.Kind, source.Surface, source.Size.Thickness, asked.Thickness, asked.MostThickness, source.Warp.IsFlat);
+        var upright = source.Refuses(shop, asked, species, Length.Larger(along, safe), across, turned: false);
+        if (part.Grain != Grain.Free || across < safe)
         {
             return upright;
         }
 
-        var turned = source.Refuses(shop, new Asked(part), species, across, along, turned: true);
+        var turned = source.Refuses(shop, asked, species, across, along, turned: true);
         return turned > upright ? turned : upright;
     }
 
@@ -102,6 +116,7 @@ internal static class MissingReasons
         return GlueUpLists.SubPanels(shop, panel) is null
             ? MissingReason.TooWideForMachines
             : source.Refuses(
-                shop, new Asked(panel), species, panel.Finished.Length + allowances.Length, narrowest, turned: false);
+                shop, new Asked(panel), species,
+                Strips.LengthOf(shop, panel, source.Kind, source.Surface, source.Size.Thickness, source.Warp.IsFlat), narrowest, turned: false);
     }
 }

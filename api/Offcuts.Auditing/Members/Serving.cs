@@ -48,6 +48,13 @@ internal sealed record Asked(string Name, IReadOnlyList<string> Species, Appeara
     {
     }
 
+    /// <summary>The same for each of equally thick layers, in which there is no tolerance.</summary>
+    public Asked InLayers(int layers)
+    {
+        var each = Length.FromTicks(((Thickness.Ticks - 1) / layers) + 1);
+        return this with { Thickness = each, MostThickness = each };
+    }
+
     public Asked(Panel panel)
         : this(panel.Name, panel.Species, panel.Appearance, panel.Finished.Thickness, panel.Finished.Thickness)
     {

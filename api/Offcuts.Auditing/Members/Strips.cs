@@ -18,7 +18,7 @@ internal static class Strips
 
         var shop = scope.Problem.Shop;
         var allowances = Milling.Allowances(shop, cut.Board.Kind, cut.Board.Surface);
-        var length = panel.Finished.Length + allowances.Length;
+        var length = LengthOf(shop, panel, cut.Board.Kind, cut.Board.Surface, cut.Board.Size.Thickness, Warping.Of(cut).IsFlat);
         var narrowest = panel.NarrowestStrip ?? shop.NarrowestStrip;
         var widest = panel.WidestStrip ?? shop.WidestStrip;
         scope.Findings.Require(
@@ -32,5 +32,13 @@ internal static class Strips
             piece.NetWidth >= narrowest && piece.NetWidth <= widest,
             AuditRule.StripSize, $"Board {cut.Board.Number}: a strip of {panel.Name} counts for {piece.NetWidth}, the limits are {narrowest} and {widest}.");
         Serving.Check(scope, cut, piece, new Asked(panel), piece.At.Width);
+    }
+
+    /// <summary>Length of a panel's strips; where the shop refuses short blanks, at least what is safe at the machines that they must pass.</summary>
+    internal static Length LengthOf(Shop shop, Panel panel, BoardKind kind, Surface surface, Length board, bool isFlat)
+    {
+        var length = panel.Finished.Length + Milling.Allowances(shop, kind, surface).Length;
+        return shop.ShortBlanks != ShortBlanks.Refuse ? length
+            : Length.Larger(length, Milling.ShortestBlank(shop, kind, surface, board, panel.Finished.Thickness, panel.Finished.Thickness, isFlat));
     }
 }

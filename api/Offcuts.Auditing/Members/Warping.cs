@@ -9,6 +9,9 @@ namespace Offcuts.Auditing.Members;
 /// </summary>
 internal sealed class Warping(BoardKind kind, Warp warp, Dimensions board)
 {
+    /// <summary>Whether no warp is recorded.</summary>
+    public bool IsFlat => warp.IsFlat;
+
     /// <summary>The warp of a board of the plan; a bought one has none.</summary>
     public static Warping Of(SourcedCut cut) => new(cut.Board.Kind, cut.Stock?.Warp ?? default, cut.Stock?.Size ?? cut.Board.Size);
 

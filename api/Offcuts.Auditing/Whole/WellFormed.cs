@@ -10,7 +10,8 @@ internal static class WellFormed
 {
     public static void Check(Plan plan, Findings findings)
     {
-        if (plan.Boards is null || plan.GlueUps is null || plan.Purchases is null || plan.Missing is null || plan.Counts is null || plan.Run is null)
+        if (plan.Boards is null || plan.GlueUps is null || plan.Laminations is null || plan.Purchases is null || plan.Missing is null || plan.Counts is null
+            || plan.Run is null)
         {
             findings.Add(AuditRule.WellFormed, $"A list of the plan or the record of its run is not there.");
             return;
@@ -26,6 +27,10 @@ internal static class WellFormed
         {
             findings.Require(IsSound(glueUp), AuditRule.WellFormed, $"Glue-up {index + 1} of the list lacks something or has a size beyond all limits.");
         }
+
+        findings.Require(
+            plan.Laminations.All(lamination => lamination is { Part: not null, Species: not null, Layers: not null } && lamination.Layers.All(layer => layer is not null)),
+            AuditRule.WellFormed, $"A list of layers lacks something.");
 
         foreach (var (index, purchase) in plan.Purchases.Index())
         {
@@ -59,7 +64,7 @@ internal static class WellFormed
     private static bool IsSound(Piece? piece) => piece is not null && IsSound(piece.At)
         && (piece.Loss is not { } loss || (IsPlace(loss.Thickness) && IsPlace(loss.Width))) && piece switch
         {
-            PartPiece part => part.Part is not null && Enum.IsDefined(part.Use) && (part.Finished is not { } size || IsPlace(size)),
+            PartPiece part => part is { Part: not null, Copies: not null } && Enum.IsDefined(part.Use) && (part.Finished is not { } size || IsPlace(size)),
             StripPiece strip => strip.Panel is not null && IsPlace(strip.NetWidth),
             LeftoverPiece or WastePiece => true,
             _ => false,

@@ -95,6 +95,8 @@ internal sealed partial class Fields(Mapping mapping, DocumentFaults faults)
 
     public int Quantity() => OptionalWhole("quantity", 1, Limits.MaxQuantity) ?? 1;
 
+    public int Layers() => OptionalWhole("layers", 1, Limits.MaxLayers) ?? 1;
+
     public bool YesNo(string key)
     {
         if (Optional(key) is not { } node)

@@ -78,6 +78,12 @@ public sealed record Part
 
     /// <summary>The finish group, if it belongs to one.</summary>
     public string? Group { get; init; }
+
+    /// <summary>
+    /// Of how many layers of equal thickness it may be face-glued at most; 1 for a part that must be in one piece. A part that may be
+    /// laminated is of one species throughout, and all its laminated copies have the same number of layers.
+    /// </summary>
+    public int Layers { get; init; } = 1;
 }
 
 /// <summary>A solid panel glued up from strips whose widths are free within limits.</summary>

@@ -7,6 +7,12 @@ internal static class PartRules
     public static void Check(string at, Part part, FaultList faults)
     {
         faults.Count($"{at}/spares", part.Spares, 0, Limits.MaxSpares);
+        faults.Count($"{at}/layers", part.Layers, 1, Limits.MaxLayers);
+        if (part.Layers > 1 && part.HasTolerance)
+        {
+            faults.Add($"{at}/layers", $"A part that may be face-glued needs one finished size: give it one, or leave out the layers.");
+        }
+
         CheckQuantity(at, part, faults);
         CheckSpacing(at, part, faults);
         if (part.Most is { } most)

@@ -62,4 +62,10 @@ public enum WarningKind
 
     /// <summary>A wide solid panel moves across the grain with the seasons.</summary>
     WidePanel,
+
+    /// <summary>Blanks of a part are resawn to slices, which are milled afterwards.</summary>
+    Resawn,
+
+    /// <summary>A part is face-glued from layers: how strong that is, the plan does not know.</summary>
+    Laminated,
 }

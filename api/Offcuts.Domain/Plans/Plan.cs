@@ -12,6 +12,9 @@ public sealed record Plan
     /// <summary>How the strips go together.</summary>
     public IReadOnlyList<GlueUp> GlueUps { get; init; } = [];
 
+    /// <summary>How the layers of face-glued parts go together.</summary>
+    public IReadOnlyList<Lamination> Laminations { get; init; } = [];
+
     /// <summary>The wood to buy.</summary>
     public IReadOnlyList<Purchase> Purchases { get; init; } = [];
 
@@ -133,20 +136,6 @@ public abstract record Piece(Rect At)
 {
     /// <summary>What a blank or strip of a warped board is counted on to lose when it is flattened; null if nothing.</summary>
     public Loss? Loss { get; init; }
-}
-
-/// <summary>A blank for a part.</summary>
-/// <param name="At">Where it lies, and its rough size.</param>
-/// <param name="Part">Name of the part.</param>
-/// <param name="Copy">Which of the part's pieces, from 1.</param>
-/// <param name="Turned">Whether the part's length lies across the board.</param>
-public sealed record PartPiece(Rect At, string Part, int Copy, bool Turned) : Piece(At)
-{
-    /// <summary>The size to finish it to, where the part has tolerances (<see cref="Part.Most"/>); null where the part's one size holds.</summary>
-    public Dimensions? Finished { get; init; }
-
-    /// <summary>Whether the design asks for it, or it is cut because it costs nothing.</summary>
-    public PieceUse Use { get; init; }
 }
 
 /// <summary>Why a part's piece is cut.</summary>

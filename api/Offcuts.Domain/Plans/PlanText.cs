@@ -30,6 +30,9 @@ public static class PlanText
             + "look it over for splits, knots and metal before you cut.",
         WarningKind.WidePanel => $"{warning.Subject} is a solid panel{Wide(warning, unit)} that moves across the grain with the seasons: "
             + "fix it so that it can.",
+        WarningKind.Resawn => $"Blanks of {warning.Subject} are resawn: look for metal first, joint the face and edge that run along fence and table, "
+            + "let the slices rest before you plane them, and go by the saw's and the planer's manuals for thin pieces.",
+        WarningKind.Laminated => $"{warning.Subject} is face-glued from layers: where it bears load, how it is glued is for licensed practice and local codes.",
     };
 
     /// <summary>All warnings in words: first what can hurt, with blanks that are too short alike in one sentence.</summary>

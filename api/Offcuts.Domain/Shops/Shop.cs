@@ -87,6 +87,23 @@ public sealed record Shop
     public Length ShortestAtJointer { get; init; } = Length.FromInches(12);
 
     /// <summary>
+    /// What to do about blanks that are shorter than is safe at the machines that they must pass. Default: warn.
+    /// </summary>
+    public ShortBlanks ShortBlanks { get; init; } = ShortBlanks.Warn;
+
+    /// <summary>The widest blank that the resaw takes on edge; null (the default) if the shop does not resaw.</summary>
+    public Length? ResawHeight { get; init; }
+
+    /// <summary>Width of the resaw's cut. Default 1/16 in, a resaw blade of a workshop's bandsaw and its set (common practice).</summary>
+    public Length ResawKerf { get; init; } = Length.FromInches(0, 1, 16);
+
+    /// <summary>
+    /// What a resawn slice is sawn thicker than finished, for the saw's drift, the warp that the sawing sets free and planing the sawn
+    /// faces. Default 1/8 in (common practice).
+    /// </summary>
+    public Length ResawCleanup { get; init; } = Length.FromInches(0, 1, 8);
+
+    /// <summary>
     /// Whether a strip may be cut once more to hold several blanks (three cuts from board to blank instead of two).
     /// Default yes.
     /// </summary>
@@ -98,6 +115,19 @@ public sealed record Shop
 /// <param name="Width">Added to the width.</param>
 /// <param name="Thickness">Added to the thickness.</param>
 public readonly record struct Allowances(Length Length, Length Width, Length Thickness);
+
+/// <summary>What a shop does about blanks that are too short for a machine.</summary>
+public enum ShortBlanks
+{
+    /// <summary>They are planned without a warning; the maker mills them in a safe way of their own.</summary>
+    Allow,
+
+    /// <summary>They are planned where that saves wood, with a warning.</summary>
+    Warn,
+
+    /// <summary>Short pieces are only planned as longer blanks that are cut to length after milling.</summary>
+    Refuse,
+}
 
 /// <summary>The unit in which a shop reads sizes.</summary>
 public enum DisplayUnit

@@ -34,6 +34,13 @@ public static class ShopRules
         faults.Size("#/keep", shop.Keep);
         Upto(faults, "#/shortestAtPlaner", shop.ShortestAtPlaner, Length.Max);
         Upto(faults, "#/shortestAtJointer", shop.ShortestAtJointer, Length.Max);
+        Upto(faults, "#/resawKerf", shop.ResawKerf, WidestKerf);
+        Upto(faults, "#/resawCleanup", shop.ResawCleanup, LargestAllowance);
+        if (shop.ResawHeight is { } height)
+        {
+            faults.Size("#/resawHeight", "resaw's height", height);
+        }
+
         CheckTogether(shop, faults);
         return faults.Found;
     }

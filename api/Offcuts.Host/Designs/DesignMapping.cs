@@ -41,7 +41,7 @@ internal static class DesignMapping
             part.Quantity, part.Species, Words.Of(part.Appearance), Words.Of(part.Grain), part.Group, Listed(part.Tolerates),
             Most(part, size => size.Thickness), Most(part, size => size.Width), Most(part, size => size.Length),
             part.MostQuantity, part.Spacing is { } spacing ? new SpacingRecord(spacing.Span.Millimetres, spacing.Ends) : null,
-            part.Spares == 0 ? null : part.Spares, part.Extras is { } extras ? Words.Of(extras) : null))],
+            part.Spares == 0 ? null : part.Spares, part.Extras is { } extras ? Words.Of(extras) : null, part.Layers > 1 ? part.Layers : null))],
         [.. design.Panels.Select(panel => new PanelRecord(
             panel.Name, panel.Finished.Thickness.Millimetres, panel.Finished.Width.Millimetres, panel.Finished.Length.Millimetres,
             panel.Quantity, panel.NarrowestStrip?.Millimetres, panel.WidestStrip?.Millimetres, panel.Species,
@@ -82,6 +82,7 @@ internal static class DesignMapping
             Grain = faults.Word<Grain>($"{at}/grain", record.Grain),
             Group = record.Group,
             Tolerates = [.. faults.Entries($"{at}/tolerates", record.Tolerates, Limits.MaxTolerated).Select(kind => kind.Entry)],
+            Layers = record.Layers is { } layers ? faults.Count($"{at}/layers", layers, 1, Limits.MaxLayers) : 1,
         };
     }
 

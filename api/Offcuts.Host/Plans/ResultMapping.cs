@@ -17,7 +17,7 @@ internal static class ResultMapping
         return new PlanResult(
             Words.Of(plan.Status), currency, InCurrency(plan.TotalCost), InCurrency(plan.WoodCost), InCurrency(plan.ItemCost),
             InCurrency(plan.WoodBound), decimal.Round(plan.Gap, 6), InCurrency(plan.WorthConsumed), InCurrency(plan.WorthReturned),
-            [.. plan.Boards.Select(board => ToRecord(board, board.BoardId is { } id ? places.GetValueOrDefault(id) : null, catalogue))],
+            [.. plan.Boards.Select(board => ToRecord(board, board.BoardId is { } id ? places.GetValueOrDefault(id) : null, problem, catalogue))],
             [.. plan.GlueUps.Select(glueUp => ToRecord(glueUp, catalogue))],
             [.. plan.Purchases.Select(purchase => ToRecord(purchase, currency, catalogue))],
             ShoppingLists.Of(plan, problem, catalogue),
@@ -29,7 +29,8 @@ internal static class ResultMapping
             new RunRecord(
                 plan.Run.Seed, Milliseconds(plan.Run.Budget), Milliseconds(plan.Run.Elapsed), Milliseconds(plan.Run.FirstPlanAfter),
                 plan.Run.Finished, plan.Run.PlannerVersion),
-            [.. plan.Counts.Select(count => ToRecord(count, problem))]);
+            [.. plan.Counts.Select(count => ToRecord(count, problem))],
+            [.. plan.Laminations.Select(lamination => LaminationMapping.ToRecord(lamination, problem, catalogue))]);
 
         decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
     }
@@ -62,26 +63,23 @@ internal static class ResultMapping
 
     public static int Milliseconds(TimeSpan time) => (int)time.TotalMilliseconds;
 
-    private static BoardCutRecord ToRecord(BoardCut board, string? place, SpeciesCatalogue catalogue) => new(
+    private static BoardCutRecord ToRecord(BoardCut board, string? place, PlanningProblem problem, SpeciesCatalogue catalogue) => new(
         board.Number, board.BoardId, board.OfferId, board.Copy, Words.Of(board.Kind), board.Species, Words.Of(board.Surface),
         ShopMapping.ToRecord(board.Size), place,
         [.. board.Defects.Select(defect => new DefectRecord(
             defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres))],
         Words.Of(board.FirstCut),
-        [.. board.Pieces.Select(ToRecord)],
+        [.. board.Pieces.Select(piece => ToRecord(piece, problem))],
         [.. board.Cuts.Select(cut => new CutRecord(
             cut.Order, Words.Of(cut.Direction), cut.Kerf.X.Millimetres, cut.Kerf.Y.Millimetres, cut.Kerf.Length.Millimetres, cut.Kerf.Width.Millimetres))],
         catalogue.NameOf(board.Species));
 
-    private static PieceRecord ToRecord(Piece piece)
+    private static PieceRecord ToRecord(Piece piece, PlanningProblem problem)
     {
         return piece switch
         {
-            PartPiece part => At("part") with
+            PartPiece part => LaminationMapping.ToRecord(At("part"), part, problem) with
             {
-                Name = part.Part,
-                Copy = part.Copy,
-                Turned = part.Turned,
                 Finished = part.Finished is { } size ? ShopMapping.ToRecord(size) : null,
                 Use = part.Use == PieceUse.Asked ? null : Words.Of(part.Use),
             },

@@ -15,6 +15,7 @@ internal static class ResultReading
             Status = Word<PlanStatus>(result.Status),
             Boards = [.. result.Boards.Select(ToBoard)],
             GlueUps = [.. result.GlueUps.Select(ToGlueUp)],
+            Laminations = [.. (result.Laminations ?? []).Select(LaminationMapping.ToLamination)],
             Purchases = [.. result.Purchases.Select(purchase => new Purchase(
                 new OfferSize(offers[purchase.OfferId], Size(purchase.Size), ToMoney(purchase.UnitPrice)), purchase.Count))],
             Missing = [.. result.Missing.Select(missing => new MissingPart(
@@ -61,7 +62,7 @@ internal static class ResultReading
         var at = Area(record.XMm, record.YMm, record.LengthMm, record.WidthMm);
         Piece piece = record.Kind switch
         {
-            "part" => new PartPiece(at, record.Name!, record.Copy!.Value, record.Turned!.Value)
+            "part" => LaminationMapping.ToPiece(record, at) with
             {
                 Finished = record.Finished is { } size ? Size(size) : null,
                 Use = record.Use is { } use ? Word<PieceUse>(use) : PieceUse.Asked,

@@ -10,7 +10,7 @@ internal static class ShopMapping
 {
     private static readonly string[] Lengths =
         ["kerf", "panelOversize", "seamAllowance", "planerWidth", "jointerWidth", "narrowestStrip", "widestStrip", "shortestAtPlaner", "shortestAtJointer",
-        "flatEnough", "endTrimChecked", "endTrimUnknown", "factoryEdgeTrim"];
+        "flatEnough", "endTrimChecked", "endTrimUnknown", "factoryEdgeTrim", "resawHeight", "resawKerf", "resawCleanup"];
 
     public static Shop ToShop(ShopEntry entry, string at, Faults faults)
     {
@@ -38,6 +38,10 @@ internal static class ShopMapping
             EndTrimChecked = Size("endTrimCheckedMm", entry.EndTrimCheckedMm, standard.EndTrimChecked, zeroAllowed: true),
             EndTrimUnknown = Size("endTrimUnknownMm", entry.EndTrimUnknownMm, standard.EndTrimUnknown, zeroAllowed: true),
             FactoryEdgeTrim = Size("factoryEdgeTrimMm", entry.FactoryEdgeTrimMm, standard.FactoryEdgeTrim, zeroAllowed: true),
+            ShortBlanks = entry.ShortBlanks is { } word ? faults.Word<ShortBlanks>($"{at}/shortBlanks", word) : standard.ShortBlanks,
+            ResawHeight = entry.ResawHeightMm is { } height ? faults.Millimetres($"{at}/resawHeightMm", height) : null,
+            ResawKerf = Size("resawKerfMm", entry.ResawKerfMm, standard.ResawKerf, zeroAllowed: true),
+            ResawCleanup = Size("resawCleanupMm", entry.ResawCleanupMm, standard.ResawCleanup, zeroAllowed: true),
         };
         faults.AddRules(at, () => ShopRules.Check(shop), [.. Lengths.Select(name => ($"#/{name}", $"#/{name}Mm"))]);
         return shop;
@@ -57,7 +61,8 @@ internal static class ShopMapping
         shop.NarrowestStrip.Millimetres, shop.WidestStrip.Millimetres, ToRecord(shop.Keep),
         shop.ShortestAtPlaner.Millimetres, shop.ShortestAtJointer.Millimetres, shop.Recut,
         ToRecord(shop.SkipPlaned), shop.FlatEnough.Millimetres, shop.EndTrimChecked.Millimetres, shop.EndTrimUnknown.Millimetres,
-        shop.FactoryEdgeTrim.Millimetres);
+        shop.FactoryEdgeTrim.Millimetres,
+        Words.Of(shop.ShortBlanks), shop.ResawHeight?.Millimetres, shop.ResawKerf.Millimetres, shop.ResawCleanup.Millimetres);
 
     /// <summary>The shop with every value named, so that a later default does not change what was stored.</summary>
     public static ShopEntry ToEntry(Shop shop)
@@ -67,7 +72,8 @@ internal static class ShopMapping
             record.Unit, record.Currency, record.KerfMm, record.Rough, record.Surfaced, record.Sheet, record.PanelOversizeMm,
             record.SeamAllowanceMm, record.PlanerWidthMm, record.JointerWidthMm, record.NarrowestStripMm, record.WidestStripMm,
             record.Keep, record.ShortestAtPlanerMm, record.ShortestAtJointerMm, record.Recut,
-            record.SkipPlaned, record.FlatEnoughMm, record.EndTrimCheckedMm, record.EndTrimUnknownMm, record.FactoryEdgeTrimMm);
+            record.SkipPlaned, record.FlatEnoughMm, record.EndTrimCheckedMm, record.EndTrimUnknownMm, record.FactoryEdgeTrimMm,
+            record.ShortBlanks, record.ResawHeightMm, record.ResawKerfMm, record.ResawCleanupMm);
     }
 
     public static SizeRecord ToRecord(Dimensions size) => new(size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres);

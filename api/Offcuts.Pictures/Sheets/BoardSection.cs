@@ -77,6 +77,6 @@ internal static class BoardSection
         }
 
         var warp = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId)?.Warp;
-        return string.Join("; ", new[] { piece.Finished ?? "", LossText.Of(piece.Piece.Loss, document.Unit, warp) }.Where(said => said.Length > 0));
+        return string.Join("; ", new[] { piece.Steps ?? "", piece.Finished ?? "", LossText.Of(piece.Piece.Loss, document.Unit, warp) }.Where(said => said.Length > 0));
     }
 }

@@ -6,10 +6,11 @@ namespace Offcuts.Pictures.Sheets;
 /// <summary>How strips become panels.</summary>
 internal static class GlueUpSection
 {
-    public static XElement? Of(PlanDocument document) => document.Plan.GlueUps.Count == 0 ? null : Markup.Html(
+    public static XElement? Of(PlanDocument document) => document.Plan.GlueUps.Count + document.Plan.Laminations.Count == 0 ? null : Markup.Html(
         "section", null, Markup.Html("h2", null, "Glue-ups"),
-        Markup.Html("p", null, "Lay the strips side by side in this order and joint the edges that meet. Sub-panels are surfaced one by one before they are glued to each other."),
-        document.Plan.GlueUps.Select(glueUp => Panel(document, glueUp)));
+        document.Plan.GlueUps.Count == 0 ? null : Markup.Html(
+            "p", null, "Lay the strips side by side in this order and joint the edges that meet. Sub-panels are surfaced one by one before they are glued to each other."),
+        document.Plan.GlueUps.Select(glueUp => Panel(document, glueUp)), LayerTable.Of(document));
 
     private static XElement Panel(PlanDocument document, GlueUp glueUp)
     {

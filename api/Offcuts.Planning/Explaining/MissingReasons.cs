@@ -53,9 +53,30 @@ internal sealed class MissingReasons(PlanningProblem problem)
         return new MissingPart(name, quantity, best.Value.Reason, closest, best.Value.Needed, best.Value.Has);
     }
 
+    /// <summary>Whether some board or offer gives one layer of a part that is glued up from so many.</summary>
+    public bool GivesLayer(Part part, int layers) => sources.Exists(source => OfBlank(part, layers, part.Species, source) is null);
+
+    /// <summary>What stops a source in the way that comes furthest: in one piece or in layers.</summary>
     private Obstacle? OfPart(Part part, IReadOnlyList<string> species, SourceOfWood source)
     {
-        if (General(species, part.Appearance, part.Finished.Thickness, part.MostThickness, source.Class, out var widest) is { } general)
+        Obstacle? furthest = null;
+        for (var layers = 1; layers <= part.Layers; layers++)
+        {
+            if (OfBlank(part, layers, species, source) is not { } obstacle)
+            {
+                return null;
+            }
+
+            furthest = furthest is { } known && !obstacle.IsFurtherThan(known) ? known : obstacle;
+        }
+
+        return furthest;
+    }
+
+    private Obstacle? OfBlank(Part part, int layers, IReadOnlyList<string> species, SourceOfWood source)
+    {
+        var (least, most) = new Recipe(1, 1, layers).PieceThickness(part);
+        if (General(species, part.Appearance, least, most, source.Class, out var widest) is { } general)
         {
             return general;
         }
@@ -63,18 +84,21 @@ internal sealed class MissingReasons(PlanningProblem problem)
         var allowances = milling.Allowances(source.Class);
         var along = part.Finished.Length + allowances.Length;
         var across = part.Finished.Width + allowances.Width;
+        widest = layers > 1 ? Length.Min(widest ?? problem.Shop.PlanerWidth, problem.Shop.PlanerWidth) : widest;
         if (widest is not null && across > widest)
         {
             return new Obstacle(MissingReason.TooWideForMachines, across, widest);
         }
 
-        var upright = Lies(part.Finished.Thickness, part.MostThickness, along, across, isTurned: false, source, part.Tolerates);
-        if (upright is null || part.Grain != Grain.Free)
+        // Where short blanks are refused, a short part takes at least the safe length; turned it cannot be lengthened.
+        var safe = problem.Shop.ShortBlanks == ShortBlanks.Refuse ? milling.SafeLength(source.Class, least, most) : Length.Zero;
+        var upright = Lies(least, most, Length.Larger(along, safe), across, isTurned: false, source, part.Tolerates);
+        if (upright is null || part.Grain != Grain.Free || across < safe)
         {
             return upright;
         }
 
-        var turned = Lies(part.Finished.Thickness, part.MostThickness, across, along, isTurned: true, source, part.Tolerates);
+        var turned = Lies(least, most, across, along, isTurned: true, source, part.Tolerates);
         return turned is null || turned.Value.IsFurtherThan(upright.Value) ? turned : upright;
     }
 
@@ -118,7 +142,8 @@ internal sealed class MissingReasons(PlanningProblem problem)
             return new Obstacle(MissingReason.TooWideForMachines, narrowest, widest);
         }
 
-        return Lies(panel.Finished.Thickness, panel.Finished.Thickness, panel.Finished.Length + allowances.Length, narrowest, isTurned: false, source, panel.Tolerates);
+        var length = milling.StripLength(source.Class, panel.Finished.Thickness, panel.Finished.Length);
+        return Lies(panel.Finished.Thickness, panel.Finished.Thickness, length, narrowest, isTurned: false, source, panel.Tolerates);
     }
 
     private Obstacle? General(

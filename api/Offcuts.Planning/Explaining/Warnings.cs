@@ -17,7 +17,7 @@ internal static class Warnings
         var warnings = new List<PlanWarning>();
         foreach (var board in boards)
         {
-            foreach (var (name, length, passesJointer) in Milled(board, thickness, shop.FlatEnough))
+            foreach (var (name, length, passesJointer) in shop.ShortBlanks == ShortBlanks.Allow ? [] : Milled(board, thickness, shop.FlatEnough))
             {
                 if (passesJointer && length < shop.ShortestAtJointer)
                 {
@@ -27,6 +27,19 @@ internal static class Warnings
                 if (length < shop.ShortestAtPlaner)
                 {
                     Add(new PlanWarning(WarningKind.ShortForPlaner, name, length, shop.ShortestAtPlaner));
+                }
+            }
+
+            foreach (var part in board.Pieces.OfType<PartPiece>())
+            {
+                if (part.Recipe.Slices > 1)
+                {
+                    Add(new PlanWarning(WarningKind.Resawn, part.Part));
+                }
+
+                if (part.Recipe.Layers > 1)
+                {
+                    Add(new PlanWarning(WarningKind.Laminated, part.Part));
                 }
             }
 
@@ -59,8 +72,14 @@ internal static class Warnings
         foreach (var piece in board.Pieces)
         {
             var name = piece is PartPiece part ? part.Part : piece is StripPiece strip ? strip.Panel : null;
+            var (least, most) = name is null ? default : thickness[name];
+            if (piece is PartPiece { Recipe: { Layers: > 1 } recipe })
+            {
+                least = most = recipe.PieceThickness(least);
+            }
+
             if (name is not null && board.Kind == BoardKind.Solid
-                && (board.Surface != Surface.Surfaced || board.Size.Thickness < thickness[name].Least || board.Size.Thickness > thickness[name].Most))
+                && (board.Surface != Surface.Surfaced || board.Size.Thickness < least || board.Size.Thickness > most))
             {
                 yield return (name, piece.At.Length, board.Surface != Surface.Surfaced || piece.Loss?.Thickness > flatEnough);
             }

@@ -110,7 +110,7 @@ internal static class Growth
     {
         public bool Holds() => Boards.SelectMany(board => board.Laid().Pieces).OfType<PartPiece>()
             .Where(piece => piece.Part == Part.Name && piece.Use != PieceUse.Spare)
-            .Aggregate(Length.Zero, (sum, piece) => sum + (piece.Finished ?? Part.Finished).Width) <= Part.Spacing!.Span;
+            .Aggregate(Length.Zero, (sum, piece) => sum + ((piece.Finished ?? Part.Finished).Width * piece.Copies.Count)) <= Part.Spacing!.Span;
     }
 
     /// <summary>Neighbouring wastes and saw cuts, in the order in which they are used up.</summary>

@@ -10,9 +10,12 @@ internal static class PartCounts
 
     private static PartCount Of(Part part, IReadOnlyList<BoardCut> boards, bool isMissing)
     {
-        var pieces = boards.SelectMany(board => board.Pieces).OfType<PartPiece>().Where(piece => piece.Part == part.Name).ToLookup(piece => piece.Use == PieceUse.Spare);
+        // The layers of one copy count once.
+        var pieces = boards.SelectMany(board => board.Pieces).OfType<PartPiece>().Where(piece => piece.Part == part.Name)
+            .SelectMany(piece => piece.Copies.Select(copy => (IsSpare: piece.Use == PieceUse.Spare, copy.Copy, (piece.Finished ?? part.Finished).Width)))
+            .DistinctBy(made => (made.IsSpare, made.Copy)).ToLookup(made => made.IsSpare);
         var count = pieces[false].Count();
-        var widths = pieces[false].Aggregate(Length.Zero, (sum, piece) => sum + (piece.Finished ?? part.Finished).Width);
+        var widths = pieces[false].Aggregate(Length.Zero, (sum, made) => sum + made.Width);
         return new PartCount(
             part.Name, count, pieces[true].Count(),
             part.Spacing is { } spacing && !isMissing ? new EqualGaps(spacing.Span - widths, spacing.Gaps(count)) : null);

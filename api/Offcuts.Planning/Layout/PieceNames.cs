@@ -9,22 +9,46 @@ internal sealed class PieceNames(PlanningModel model)
     private readonly int[] made = new int[model.Rows.Count];
     private readonly int[] spares = new int[model.Rows.Count];
 
-    /// <summary>Whether a blank is one of a part's.</summary>
-    public bool IsOf(BlankOption blank, string part) => model.Rows[blank.Row].Name == part;
+    // The copy of each part that is being glued up, and how many of its layers there are.
+    private readonly (int Copy, int Layers)[] open = new (int, int)[model.Rows.Count];
+
+    /// <summary>Whether a blank is one of a part's, in one piece: so are extra pieces.</summary>
+    public bool IsOf(BlankOption blank, string part) =>
+        model.Rows[blank.Row].Name == part && blank.Recipe.Layers == 1 && (blank.Recipe.InRow == 1 || blank.Recipe.Carried);
 
     /// <summary>The next extra piece of a part; where it lies is set later. Spares are numbered by themselves.</summary>
     public PartPiece Extra(BlankOption blank, in BoardClass cls, PieceUse use)
     {
         var row = (PartRow)model.Rows[blank.Row];
         var copy = use == PieceUse.Spare ? ++spares[blank.Row] : ++made[blank.Row];
-        return new PartPiece(default, row.Name, copy, blank.Turned) { Finished = Finished(row, cls), Use = use };
+        return new PartPiece(default, row.Name, [new PartCopy(copy)], blank.Turned, blank.Recipe with { Slices = 1 })
+        {
+            Finished = Finished(row, cls),
+            Use = use,
+        };
     }
 
-    /// <summary>The next piece of a part, finished to the least size that will do.</summary>
+    /// <summary>The next piece of a part, finished to the least size that will do, or the next ones.</summary>
     public PartPiece Part(Rect at, BlankOption blank, in BoardClass cls)
     {
         var row = (PartRow)model.Rows[blank.Row];
-        return new PartPiece(at, row.Name, ++made[blank.Row], blank.Turned) { Finished = Finished(row, cls) };
+        var copies = Enumerable.Range(0, blank.Pieces).Select(_ => Next(blank.Row, blank.Recipe.Layers)).ToList();
+
+        // A blank that need not give all it could is not resawn more often than it takes.
+        return new PartPiece(at, row.Name, copies, blank.Turned, blank.Recipe with { Slices = blank.Resaws + 1 }) { Finished = Finished(row, cls) };
+    }
+
+    private PartCopy Next(int row, int layers)
+    {
+        if (layers == 1)
+        {
+            return new PartCopy(++made[row]);
+        }
+
+        var (copy, number) = open[row];
+        (copy, number) = number == 0 ? (++made[row], 1) : (copy, number + 1);
+        open[row] = (copy, number == layers ? 0 : number);
+        return new PartCopy(copy, number);
     }
 
     private static Dimensions? Finished(PartRow row, in BoardClass cls)

@@ -25,6 +25,7 @@ internal static class PlanWriter
             Status = missing.Count > 0 ? PlanStatus.Incomplete : lower == cost ? PlanStatus.Proved : PlanStatus.Feasible,
             Boards = cuts,
             GlueUps = [.. solved.SelectMany(each => GlueUps(each.Model, cuts))],
+            Laminations = Laminations(cuts),
             Purchases = purchases,
             Missing = missing,
             Counts = PartCounts.Of(problem, cuts, missing),
@@ -85,6 +86,18 @@ internal static class PlanWriter
                 .OrderBy(entry => entry.Strip.Order)
                 .Select(entry => new StripPlace(entry.Strip.Order, entry.Board.Number, entry.Strip.NetWidth))]))]))];
     }
+
+    private static List<Lamination> Laminations(List<BoardCut> boards) =>
+    [
+        .. from board in boards
+           from piece in board.Pieces.OfType<PartPiece>()
+           where piece.Recipe.Layers > 1
+           from copy in piece.Copies
+           group (Board: board, Place: new LayerPlace(copy.Layer, board.Number)) by (piece.Part, copy.Copy) into layers
+           orderby layers.Key.Part, layers.Key.Copy
+           select new Lamination(
+               layers.Key.Part, layers.Key.Copy, layers.First().Board.Species, [.. layers.Select(layer => layer.Place).OrderBy(place => place.Layer)]),
+    ];
 
     private static Money Consumed(PlanningProblem problem, List<BoardCut> cuts)
     {

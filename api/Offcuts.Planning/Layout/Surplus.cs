@@ -91,12 +91,13 @@ internal static class Surplus
             return null;
         }
 
-        var run = band.Run.Where(blank =>
+        // A layer counts less than a whole piece: as long as there is one, something too much can be left out to the unit.
+        var run = band.Run.Select(blank =>
         {
-            var spare = extra[blank.Row] > 0;
-            extra[blank.Row] -= spare ? 1 : 0;
-            return !spare;
-        }).ToList();
+            var spare = (int)Math.Clamp(extra[blank.Row] / blank.Units, 0, blank.Pieces);
+            extra[blank.Row] -= spare * (long)blank.Units;
+            return blank with { Pieces = blank.Pieces - spare };
+        }).Where(blank => blank.Pieces > 0).ToList();
         return run.Count == 0 ? null : new Band(run.Max(blank => ripFirst ? blank.Along : blank.Across), run, null);
     }
 }

@@ -21,10 +21,14 @@ internal abstract record DemandRow(int Index, string Name, Appearance Appearance
     public bool MayHold(IReadOnlyList<string> kinds) => kinds.All(kind => DefectKinds.Tolerates(Tolerates, kind));
 }
 
-/// <summary>A part's pieces.</summary>
+/// <summary>
+/// A part's pieces. A piece counts as many units as all its ways to be laminated can share: with one number of layers n, which is
+/// all that a plan has, a whole piece counts n and a layer 1.
+/// <c>LayerCounts</c>, in ascending order, are the numbers of layers from which it may be glued; none if it must be in one piece.
+/// </summary>
 internal sealed record PartRow(
     int Index, string Name, Appearance Appearance, Length Thickness, IReadOnlyList<string> Species,
-    int Quantity, Length Width, Length Length, bool MayTurn)
+    int Quantity, Length Width, Length Length, bool MayTurn, IReadOnlyList<int> LayerCounts)
     : DemandRow(Index, Name, Appearance, Thickness, Species)
 {
     /// <summary>The largest finished size that will do; the other sizes are the least.</summary>
@@ -32,7 +36,12 @@ internal sealed record PartRow(
 
     public override Length MostThickness => Most.Thickness;
 
-    public override long Needed => Quantity;
+    public override long Needed => (long)Quantity * Units;
+
+    /// <summary>What a whole piece counts: the least common multiple of the numbers of layers.</summary>
+    public int Units { get; } = LayerCounts.Aggregate(1, (units, count) => units * count / Gcd(units, count));
+
+    private static int Gcd(int a, int b) => b == 0 ? a : Gcd(b, a % b);
 }
 
 /// <summary>One sub-panel of one copy of a panel.</summary>

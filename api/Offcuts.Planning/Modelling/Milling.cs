@@ -89,6 +89,37 @@ internal sealed class Milling(Shop shop)
         return loss is { Thickness.Ticks: 0, Width.Ticks: 0 } ? null : loss;
     }
 
+    /// <summary>
+    /// The shortest blank that is safe at the machines that it must pass: none for what is not milled. It lies along the grain, in which it is fed.
+    /// Surfaced wood passes the jointer only if it is recorded as warped.
+    /// </summary>
+    public Length SafeLength(in BoardClass cls, Length least, Length most) =>
+        cls.Kind == BoardKind.Sheet || IsUsedAsItIs(cls, least, most) ? Length.Zero
+        : cls.Surface != Surface.Surfaced || !cls.Flattening.Warp.IsFlat ? Length.Larger(shop.ShortestAtJointer, shop.ShortestAtPlaner)
+        : shop.ShortestAtPlaner;
+
+    /// <summary>Length of a panel's strips: where short blanks are refused, the panel is cut to length after it is glued up.</summary>
+    public Length StripLength(in BoardClass cls, Length thickness, Length length)
+    {
+        var blank = length + Allowances(cls).Length;
+        return shop.ShortBlanks == ShortBlanks.Refuse ? Length.Larger(blank, SafeLength(cls, thickness, thickness)) : blank;
+    }
+
+    /// <summary>
+    /// How many slices of a finished thickness t a blank of given extents gives: m = floor((T + k) / (t + c + k)) with the board's thickness T, less
+    /// what flattening the blank takes, the clean-up c of a slice and the saw's kerf k, for m slices and m - 1 cuts take m (t + c) + (m - 1) k. 1 if it cannot be resawn.
+    /// </summary>
+    public int Slices(in BoardClass cls, Length finished, Length along, Length across)
+    {
+        if (cls.Kind == BoardKind.Sheet || shop.ResawHeight is not { } height || across > height)
+        {
+            return 1;
+        }
+
+        var kerf = shop.ResawKerf.Ticks;
+        return (int)Math.Max(1, ((cls.Thickness - cls.Flattening.Faces(along, across)).Ticks + kerf) / (finished.Ticks + shop.ResawCleanup.Ticks + kerf));
+    }
+
     /// <summary>Milling allowances for the class.</summary>
     public Allowances Allowances(in BoardClass cls) => cls.Kind == BoardKind.Sheet ? shop.Sheet
         : cls.Surface switch

@@ -7,6 +7,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
 {
     private readonly Milling milling = new(problem.Shop);
     private readonly Trims trims = new(problem.Shop);
+    private readonly PartOptions partOptions = new(problem.Shop, new Milling(problem.Shop));
 
     /// <summary>Builds the model for what is wanted.</summary>
     public PlanningModel Build(Wanted wanted)
@@ -132,7 +133,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         {
             rows.Add(new PartRow(
                 rows.Count, want.Part.Name, want.Part.Appearance, want.Part.Finished.Thickness, want.Species,
-                want.Quantity, want.Part.Finished.Width, want.Part.Finished.Length, want.Part.Grain == Grain.Free)
+                want.Quantity, want.Part.Finished.Width, want.Part.Finished.Length, want.Part.Grain == Grain.Free, want.LayerCounts)
             {
                 Tolerates = want.Part.Tolerates,
                 Batch = want.Batch,
@@ -172,19 +173,18 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         var strips = new List<(StripRow Row, long Widest)>();
         foreach (var row in rows)
         {
-            if (!row.Species.Contains(cls.Species) || (row.Batch is not null && row.Batch != cls.Batch) || cls.Appearance > row.Appearance
-                || !milling.SuitsThickness(cls, row.Thickness, row.MostThickness, out _))
+            if (!row.Species.Contains(cls.Species) || (row.Batch is not null && row.Batch != cls.Batch) || cls.Appearance > row.Appearance)
             {
                 continue;
             }
 
             if (row is PartRow part)
             {
-                blanks.AddRange(BlanksOf(part, cls, allowances));
+                blanks.AddRange(partOptions.Of(part, cls));
             }
-            else if (row is StripRow strip && cls.Kind == BoardKind.Solid)
+            else if (row is StripRow strip && cls.Kind == BoardKind.Solid && milling.SuitsThickness(cls, row.Thickness, row.MostThickness, out _))
             {
-                var along = strip.Length + allowances.Length;
+                var along = milling.StripLength(cls, strip.Thickness, strip.Length);
                 var edge = allowances.Width + cls.Flattening.Crook(along);
                 if (milling.WidestStrip(cls, strip.Thickness, along, strip.Narrowest + edge, strip.Widest + edge) is { } widest)
                 {
@@ -195,37 +195,10 @@ internal sealed class ModelBuilder(PlanningProblem problem)
 
         var families = strips.GroupBy(entry => entry.Row.Family).Select(group => new StripFamily(
             [.. group.Select(entry => entry.Row.Index)],
-            (group.First().Row.Length + allowances.Length).Ticks,
-            (allowances.Width + cls.Flattening.Crook(group.First().Row.Length + allowances.Length)).Ticks,
+            milling.StripLength(cls, group.First().Row.Thickness, group.First().Row.Length).Ticks,
+            (allowances.Width + cls.Flattening.Crook(milling.StripLength(cls, group.First().Row.Thickness, group.First().Row.Length))).Ticks,
             group.First().Row.Narrowest.Ticks, group.First().Widest));
         return ([.. blanks], [.. families]);
-    }
-
-    /// <summary>A part's blank upright and turned: what lies across the board is wider by the crook of what lies along it.</summary>
-    private IEnumerable<BlankOption> BlanksOf(PartRow part, BoardClass cls, Allowances allowances)
-    {
-        var length = part.Length + allowances.Length;
-        var width = part.Width + allowances.Width;
-        var across = width + cls.Flattening.Crook(length);
-        var (longer, wider) = Freedom(part, cls, allowances);
-        if (milling.Serves(cls, part.Thickness, part.MostThickness, length, across, ownWidth: across))
-        {
-            yield return new BlankOption(part.Index, length.Ticks, across.Ticks, Turned: false, longer, wider);
-        }
-
-        var turnedAcross = length + cls.Flattening.Crook(width);
-        if (part.MayTurn && length != width && milling.Serves(cls, part.Thickness, part.MostThickness, width, turnedAcross, ownWidth: width))
-        {
-            yield return new BlankOption(part.Index, width.Ticks, turnedAcross.Ticks, Turned: true, wider, longer);
-        }
-    }
-
-    /// <summary>By how much a blank may be longer and wider than the least. A larger blank keeps more of the board's warp, so there it stays at that.</summary>
-    private (long Longer, long Wider) Freedom(PartRow part, BoardClass cls, Allowances allowances)
-    {
-        _ = milling.SuitsThickness(cls, part.Thickness, part.MostThickness, out var widest);
-        var width = widest is { } limit ? Length.Min(part.Most.Width, limit - allowances.Width) : part.Most.Width;
-        return cls.Flattening.Warp.IsFlat ? ((part.Most.Length - part.Length).Ticks, Math.Max(0, (width - part.Width).Ticks)) : (0, 0);
     }
 
     private static string ProfileKey(BoardClass cls, BlankOption[] blanks, StripFamily[] families) =>

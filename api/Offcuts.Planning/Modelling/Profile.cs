@@ -6,7 +6,30 @@ namespace Offcuts.Planning.Modelling;
 /// A blank as it may lie on a board: extents along and across it, in ticks. Where the part has tolerances these are the least, and
 /// <see cref="MoreAlong"/> and <see cref="MoreAcross"/> say by how much it may be larger.
 /// </summary>
-internal readonly record struct BlankOption(int Row, long Along, long Across, bool Turned, long MoreAlong = 0, long MoreAcross = 0);
+/// <param name="Row">The part's row.</param>
+/// <param name="Along">Extent along the board.</param>
+/// <param name="Across">Extent across the board.</param>
+/// <param name="Turned">Whether the part's length lies across the board.</param>
+/// <param name="Recipe">How the blank becomes pieces of the part.</param>
+/// <param name="Pieces">How many pieces (or layers) it gives; what is not needed is left out.</param>
+/// <param name="Units">What one of them counts in the row.</param>
+/// <param name="MoreAlong">By how much it may be larger along the board.</param>
+/// <param name="MoreAcross">By how much it may be larger across the board.</param>
+internal readonly record struct BlankOption(
+    int Row, long Along, long Across, bool Turned, Recipe Recipe, int Pieces, int Units, long MoreAlong = 0, long MoreAcross = 0)
+{
+    /// <summary>What it counts in the row.</summary>
+    public long Yield => (long)Pieces * Units;
+
+    /// <summary>How many such blanks at most are of use for a need.</summary>
+    public long Times(long need) => need <= 0 ? 0 : (need + Yield - 1) / Yield;
+
+    /// <summary>Saw cuts through its thickness.</summary>
+    public int Resaws => ((Pieces + Recipe.InRow - 1) / Recipe.InRow) - 1;
+
+    /// <summary>The blank with no more pieces than serve a need.</summary>
+    public BlankOption Within(long need) => need >= Yield ? this : this with { Pieces = (int)((Math.Max(1, need) + Units - 1) / Units) };
+}
 
 /// <summary>
 /// The strips of one panel as they may be cut from a board, in ticks. All rows (copies and sub-panels) of the panel share

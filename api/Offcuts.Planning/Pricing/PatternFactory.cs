@@ -17,7 +17,7 @@ internal static class PatternFactory
         {
             foreach (var blank in band.Run)
             {
-                cover[blank.Row] = cover.GetValueOrDefault(blank.Row) + 1;
+                cover[blank.Row] = cover.GetValueOrDefault(blank.Row) + blank.Yield;
             }
 
             if (band.Strip is { } strip)
@@ -42,7 +42,7 @@ internal static class PatternFactory
         division is null ? 0 : (model.HandlingPerCut * division.Cuts) - division.Spare;
 
     private static double Handling(PlanningModel model, IReadOnlyList<Section> sections) =>
-        model.HandlingPerCut * sections.Sum(section => 1 + section.Bands.Sum(band => Math.Max(1, band.Run.Count)));
+        model.HandlingPerCut * sections.Sum(section => 1 + section.Bands.Sum(band => Math.Max(1, band.Run.Sum(blank => 1 + blank.Resaws))));
 
     /// <summary>Worth of the ends and edgings; the small change beside trimmed blanks is left out.</summary>
     private static double Returned(PlanningModel model, AreaPattern area)

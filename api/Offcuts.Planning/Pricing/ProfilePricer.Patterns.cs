@@ -132,7 +132,7 @@ internal sealed partial class ProfilePricer
     }
 
     private IEnumerable<KnapsackItem> Within(IEnumerable<KnapsackItem> items, long[] need) =>
-        items.Select(item => item with { Copies = (int)Math.Min(item.Copies, Math.Max(0, need[view.Blanks[item.Tag].Row])) });
+        items.Select(item => item with { Copies = (int)Math.Min(item.Copies, view.Blanks[item.Tag].Times(need[view.Blanks[item.Tag].Row])) });
 
     private void AddBand(List<Band> bands, int blank, int section, long[] need)
     {
@@ -166,8 +166,10 @@ internal sealed partial class ProfilePricer
             return;
         }
 
-        need[blank.Row]--;
-        into.Add(blank);
+        var useful = blank.Within(need[blank.Row]);
+        LeftOut |= useful.Yield < Math.Min(blank.Yield, prices.Need[blank.Row]);
+        need[blank.Row] -= useful.Yield;
+        into.Add(useful);
     }
 
     private void AddRows(List<Section> sections, int familyIndex, long rest, long[] need)

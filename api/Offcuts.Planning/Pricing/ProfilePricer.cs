@@ -51,16 +51,23 @@ internal sealed partial class ProfilePricer
     public void Prepare(PriceList priceList, long mostSecond)
     {
         prices = priceList;
-        value = [.. view.Blanks.Select(blank => prices.Need[blank.Row] > 0 ? prices.Piece[blank.Row] : 0)];
-        fills = [.. view.Profile.Families.Select(family => new StripFill(family, model.Kerf, prices))];
         cutWeight = prices.WorthWeight * model.HandlingPerCut;
+        value = [.. view.Blanks.Select(ValueOf)];
+        fills = [.. view.Profile.Families.Select(family => new StripFill(family, model.Kerf, prices))];
         PrepareRuns();
         PrepareSections(view.SecondCapacity(mostSecond));
     }
 
+    // A blank that gives several pieces counts for no more of them than are needed.
+    private double ValueOf(BlankOption blank)
+    {
+        var need = prices.Need[blank.Row];
+        return need <= 0 ? 0 : (prices.Piece[blank.Row] * Math.Min(blank.Yield, need)) - (cutWeight * blank.Within(need).Resaws);
+    }
+
     private IEnumerable<int> ActiveBlanks => Enumerable.Range(0, value.Length).Where(i => value[i] > 0);
 
-    private int Copies(int blank) => (int)Math.Min(10_000, prices.Need[view.Blanks[blank].Row]);
+    private int Copies(int blank) => (int)Math.Min(10_000, view.Blanks[blank].Times(prices.Need[view.Blanks[blank].Row]));
 
     private void PrepareRuns()
     {

@@ -89,7 +89,7 @@ internal sealed class ProperPricer(PlanningModel model, OrientedProfile view)
         {
             foreach (var blank in band.Run)
             {
-                excess[blank.Row]++;
+                excess[blank.Row] += Math.Min(blank.Yield, Math.Max(0, prices.Need[blank.Row]));
             }
 
             if (band.Strip is { } strip)

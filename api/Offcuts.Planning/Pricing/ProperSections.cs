@@ -49,7 +49,7 @@ internal sealed class ProperSections(PlanningModel model, OrientedProfile view)
             taken = true;
             sections.Add(section);
             rest -= section.First + model.Kerf;
-            foreach (var (row, amount) in Amounts(section))
+            foreach (var (row, amount, _) in Amounts(section))
             {
                 need[row] -= amount;
             }
@@ -57,12 +57,12 @@ internal sealed class ProperSections(PlanningModel model, OrientedProfile view)
     }
 
     private static bool IsProper(Section section, long[] need) => Amounts(section).GroupBy(each => each.Row)
-        .All(row => need[row.Key] > 0 && (row.First().Amount > 1 || row.Sum(each => each.Amount) <= need[row.Key]));
+        .All(row => need[row.Key] > 0 && (row.First().IsStrip || row.Sum(each => each.Amount) <= need[row.Key]));
 
     private static double Value(Section section, PriceList prices) =>
         Amounts(section).Sum(each => (prices.Piece[each.Row] + prices.PerTick[each.Row]) * each.Amount);
 
-    /// <summary>Pieces count 1, strips their net width, which is always more.</summary>
-    private static IEnumerable<(int Row, long Amount)> Amounts(Section section) => section.Bands.SelectMany(band =>
-        band.Strip is { } strip ? [(strip.Row, strip.Net)] : band.Run.Select(blank => (blank.Row, 1L)));
+    /// <summary>Blanks count what they yield, strips their net width.</summary>
+    private static IEnumerable<(int Row, long Amount, bool IsStrip)> Amounts(Section section) => section.Bands.SelectMany(band =>
+        band.Strip is { } strip ? [(strip.Row, strip.Net, true)] : band.Run.Select(blank => (blank.Row, blank.Yield, false)));
 }

@@ -55,7 +55,7 @@ internal static class SectionProgram
 
     /// <summary>How much of every row a section makes.</summary>
     public static IEnumerable<(int Row, long Amount)> Amounts(Section section) => section.Bands
-        .SelectMany(band => band.Strip is { } strip ? [(strip.Row, strip.Net)] : band.Run.Select(blank => (blank.Row, Amount: 1L)))
+        .SelectMany(band => band.Strip is { } strip ? [(strip.Row, strip.Net)] : band.Run.Select(blank => (blank.Row, Amount: blank.Yield)))
         .GroupBy(each => each.Row, (row, each) => (row, each.Sum(one => one.Amount)));
 
     /// <summary>The section without what is no longer needed; null if nothing is left.</summary>
@@ -75,7 +75,13 @@ internal static class SectionProgram
                 continue;
             }
 
-            var run = band.Run.Where(blank => need[blank.Row]-- > 0).ToList();
+            var run = new List<BlankOption>();
+            foreach (var blank in band.Run.Where(blank => need[blank.Row] > 0))
+            {
+                run.Add(blank.Within(need[blank.Row]));
+                need[blank.Row] -= run[^1].Yield;
+            }
+
             if (run.Count > 0)
             {
                 bands.Add(band with { Run = run });

@@ -73,7 +73,8 @@ internal static class GreedyStart
         {
             var length = (row is PartRow part ? part.Length : ((StripRow)row).Length).Ticks;
             var width = (row is PartRow piece ? piece.Width : ((StripRow)row).Width).Ticks;
-            return length * (double)width / (Domain.Length.TicksPerInch * Domain.Length.TicksPerInch) * (1 + (0.25 * length / largest));
+            return length * (double)width / (Domain.Length.TicksPerInch * Domain.Length.TicksPerInch) * (1 + (0.25 * length / largest))
+                / (row is PartRow { Units: var units } ? units : 1);
         })];
     }
 

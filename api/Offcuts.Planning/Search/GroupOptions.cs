@@ -5,7 +5,10 @@ using Offcuts.Planning.Modelling;
 namespace Offcuts.Planning.Search;
 
 /// <summary>A species and a batch that things which must agree are made of; null where that stays open.</summary>
-internal readonly record struct WoodChoice(string? Species, string? Batch);
+/// <param name="Species">The species.</param>
+/// <param name="Batch">The batch.</param>
+/// <param name="Layers">Of how many layers a part's laminated pieces are.</param>
+internal readonly record struct WoodChoice(string? Species, string? Batch, int? Layers = null);
 
 /// <summary>What there is to choose from for a finish group or a panel whose wood must agree.</summary>
 internal sealed class GroupOptions(PlanningProblem problem)
@@ -23,17 +26,29 @@ internal sealed class GroupOptions(PlanningProblem problem)
 
     public static string OfPanel(string name) => "panel " + name;
 
+    public static string OfPart(string name) => "part " + name;
+
+    public static string OfLayers(string name) => "layers " + name;
+
     /// <summary>Everything for which something is to be chosen.</summary>
     public List<string> Keys() => [.. problem.Design.Parts.Select(part => part.Group).Concat(problem.Design.Panels.Select(panel => panel.Group))
         .OfType<string>().Where(group => IsOfOneSpecies(group) || groups[group].Batch == BatchChoice.Fewest).Select(OfGroup)
         .Concat(problem.Design.Panels.Where(panel => panel.Group is null || !IsOfOneSpecies(panel.Group)).Select(panel => OfPanel(panel.Name)))
+        .Concat(problem.Design.Parts.Where(part => part is { Layers: > 1, Species.Count: > 1 } && (part.Group is null || !IsOfOneSpecies(part.Group)))
+            .Select(part => OfPart(part.Name)))
+        .Concat(problem.Design.Parts.Where(part => part.Layers > 2).Select(part => OfLayers(part.Name)))
         .Distinct()];
 
     /// <summary>The choices that give most of what the key stands for, the ones with most wood in stock first.</summary>
     public List<WoodChoice> Of(string key)
     {
+        if (problem.Design.Parts.FirstOrDefault(part => part.Layers > 2 && OfLayers(part.Name) == key) is { } layered)
+        {
+            return LayerCounts(layered);
+        }
+
         var group = groups.Values.FirstOrDefault(group => OfGroup(group.Name) == key);
-        List<Part> parts = group is null ? [] : [.. problem.Design.Parts.Where(part => part.Group == group.Name)];
+        List<Part> parts = [.. problem.Design.Parts.Where(part => group is null ? OfPart(part.Name) == key : part.Group == group.Name)];
         List<Panel> panels = [.. problem.Design.Panels.Where(panel => group is null ? OfPanel(panel.Name) == key : panel.Group == group.Name)];
         var accepted = parts.SelectMany(part => part.Species).Concat(panels.SelectMany(panel => panel.Species)).Distinct().ToList();
         if (group?.Batch == BatchChoice.One)
@@ -50,6 +65,13 @@ internal sealed class GroupOptions(PlanningProblem problem)
         // One batch is only better if it gives as much of the group as several do.
         var most = open.Select(choice => Served(choice, parts, panels)).DefaultIfEmpty(0).Max();
         return [.. open, .. Best(Batches(accepted), parts, panels).Where(choice => Served(choice, parts, panels) == most).Take(MostPreferred)];
+    }
+
+    /// <summary>The numbers of layers for which some board or offer gives a layer; at least one.</summary>
+    private List<WoodChoice> LayerCounts(Part part)
+    {
+        var useful = Enumerable.Range(2, part.Layers - 1).Where(count => reasons.GivesLayer(part, count)).ToList();
+        return [.. useful.DefaultIfEmpty(2).Select(count => new WoodChoice(null, null, count))];
     }
 
     private bool IsOfOneSpecies(string group) => groups[group].OneSpecies || groups[group].Batch == BatchChoice.One;

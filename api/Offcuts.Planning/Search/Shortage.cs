@@ -13,7 +13,7 @@ internal static class Shortage
         var shortage = component.Best!.Short;
         var parts = scenario.Wanted.Parts.Select(want =>
         {
-            var lacking = (int)rows.OfType<PartRow>().Where(row => row.Name == want.Part.Name).Sum(row => Math.Max(0, shortage[row.Index]));
+            var lacking = (int)rows.OfType<PartRow>().Where(row => row.Name == want.Part.Name).Sum(row => (Math.Max(0, shortage[row.Index]) + row.Units - 1) / row.Units);
             Miss(want.Part.Name, lacking);
             return want with { Quantity = want.Quantity - lacking };
         }).Where(want => want.Quantity > 0).ToList();

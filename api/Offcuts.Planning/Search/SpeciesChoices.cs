@@ -12,7 +12,8 @@ internal sealed record Scenario(Wanted Wanted, IReadOnlyList<MissingPart> Missin
 }
 
 /// <summary>
-/// Lists the ways to choose species and batches where several parts or strips must agree: each finish group that asks for one, and each other panel.
+/// Lists the ways to choose species and batches where several parts or strips must agree: each finish group that asks for one, and each other panel and
+/// part that may be laminated. Of such a part they also choose the number of layers.
 /// </summary>
 internal sealed class SpeciesChoices(PlanningProblem problem)
 {
@@ -52,20 +53,22 @@ internal sealed class SpeciesChoices(PlanningProblem problem)
         var panels = new List<WantedPanel>();
         foreach (var part in problem.Design.Parts)
         {
-            var (species, batch) = Chosen(part.Group, null, part.Species);
+            var (species, batch) = Chosen(part.Group, GroupOptions.OfPart(part.Name), part.Species);
             if (reasons.OfPart(part, part.Quantity, species, batch) is { } reason)
             {
                 missing.Add(reason);
             }
             else
             {
-                parts.Add(new WantedPart(part, part.Quantity, species, batch));
+                parts.Add(new WantedPart(
+                    part, part.Quantity, species,
+                    chosen.GetValueOrDefault(GroupOptions.OfLayers(part.Name)).Layers is { } count ? [count] : [.. Enumerable.Range(2, part.Layers - 1)], batch));
             }
         }
 
         foreach (var panel in problem.Design.Panels)
         {
-            var (species, batch) = Chosen(panel.Group, panel.Name, panel.Species);
+            var (species, batch) = Chosen(panel.Group, GroupOptions.OfPanel(panel.Name), panel.Species);
             if (reasons.OfPanel(panel, panel.Quantity, species, batch) is { } reason)
             {
                 missing.Add(reason);
@@ -82,10 +85,10 @@ internal sealed class SpeciesChoices(PlanningProblem problem)
                 && chosen.TryGetValue(GroupOptions.OfGroup(group.Name), out var choice) && choice.Batch is null),
         };
 
-        (IReadOnlyList<string> Species, string? Batch) Chosen(string? group, string? panel, IReadOnlyList<string> accepted)
+        (IReadOnlyList<string> Species, string? Batch) Chosen(string? group, string own, IReadOnlyList<string> accepted)
         {
             var common = group is null ? default : chosen.GetValueOrDefault(GroupOptions.OfGroup(group));
-            var species = common.Species ?? (panel is null ? null : chosen.GetValueOrDefault(GroupOptions.OfPanel(panel)).Species);
+            var species = common.Species ?? chosen.GetValueOrDefault(own).Species;
             return (species is null ? accepted : accepted.Contains(species) ? [species] : [], common.Batch);
         }
     }

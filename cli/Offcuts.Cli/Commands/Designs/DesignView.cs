@@ -23,7 +23,7 @@ internal static class DesignView
         var table = new Table("PART", ">QTY", ">FINISHED SIZE", "SPECIES", "LOOK", "GRAIN", "GROUP");
         foreach (var part in design.Parts ?? [])
         {
-            table.Add(part.Name, Quantity(part), Range(part), Species(part.Species, part.Group), Look(part.Appearance, part.Tolerates), part.Grain, part.Group);
+            table.Add(part.Name, Quantity(part), Range(part), Species(part.Species, part.Group), Look(part.Appearance, part.Tolerates), Grain(part), part.Group);
         }
 
         foreach (var panel in design.Panels ?? [])
@@ -71,6 +71,8 @@ internal static class DesignView
         var pieces = part.MostQuantity is { } most ? $"{Count(part.Quantity)}..{Count(most)}" : Count(part.Quantity);
         return part.Spares is { } spares ? $"{pieces} + {Count(spares)} spare" : pieces;
     }
+
+    private static string Grain(PartRecord part) => part.Layers > 1 ? $"{part.Grain}, up to {Count(part.Layers.Value)} layers" : part.Grain;
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

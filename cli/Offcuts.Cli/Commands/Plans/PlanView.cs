@@ -72,6 +72,10 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
             {
                 to.WriteLine(SafeText.Of(
                     $"        {Piece(piece),-30} {Face(piece)}{(piece.Turned == true ? ", turned" : "")}{Finished(piece)}{Loss(piece)}".TrimEnd()));
+                if (piece.Steps is { } steps)
+                {
+                    to.WriteLine(SafeText.Of($"        {"",-30} {steps}"));
+                }
             }
         }
     }
@@ -91,12 +95,19 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
 
     private void WriteGlueUps()
     {
-        if (plan.GlueUps.Count == 0)
+        var laminations = plan.Laminations ?? [];
+        if (plan.GlueUps.Count + laminations.Count == 0)
         {
             return;
         }
 
         Heading("Glue up");
+        foreach (var part in laminations)
+        {
+            var layers = string.Join(" + ", part.Layers.Select(layer => $"layer {Count(layer.Layer)} (board {Count(layer.BoardNumber)})"));
+            to.WriteLine(SafeText.Of($"  {part.Part} {Count(part.Copy)}: {layers}, face to face, each milled to {Text(part.LayerThicknessMm)}"));
+        }
+
         foreach (var panel in plan.GlueUps)
         {
             foreach (var part in panel.SubPanels)
@@ -158,6 +169,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
 
     private string Piece(PieceRecord piece) => piece.Kind switch
     {
+        "part" when piece.Copies is { } copies => $"{piece.Name} {RecipeText.Copies([.. copies.Select(copy => new PartCopy(copy.Copy, copy.Layer))], piece.Layers > 1)}",
         "part" => $"{piece.Name}{(piece.Use == "spare" ? " spare" : "")} {Count(piece.Copy ?? 1)}",
         "strip" => Strip(piece),
         "leftover" => "keep",

@@ -13,13 +13,15 @@ internal static class Set
     private static readonly Option<string> Keep = new("--keep") { Description = "smallest leftover worth keeping", HelpName = "SIZE" };
     private static readonly Option<string> Recut = new("--recut") { Description = "whether a strip may be cut once more: true, false", HelpName = "WORD", CompletionSources = { "true", "false" } };
 
+    private static readonly Option<string> Short = new("--short-blanks") { Description = "blanks too short for a machine: allow, warn, refuse (plan longer ones, cut to length after milling)", HelpName = "WORD", CompletionSources = { "allow", "warn", "refuse" } };
+
     public static Verb Create() => new Verb(
         "set",
         "Change settings; what is not named stays as it is",
         "offcuts shop set --unit millimetre --currency EUR",
         "offcuts shop set --kerf 3/32 --planer-width 13 --keep \"1/2 x 2 x 12\"",
         "offcuts shop set --rough-thickness 0.25in --recut false")
-        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut]).Does(SetAsync);
+        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut, Short]).Does(SetAsync);
 
     private static async Task<int> SetAsync(Run run)
     {
@@ -33,6 +35,7 @@ internal static class Set
             Unit = run.Get(Unit) ?? old.Unit,
             Currency = run.Get(Currency) ?? old.Currency,
             Recut = recut ?? old.Recut,
+            ShortBlanks = run.Get(Short) ?? old.ShortBlanks,
             Keep = run.Get(Keep) is { } keep ? ToRecord(Lengths.Size(Keep.Name, [keep], unit)) : old.Keep,
         };
         foreach (var setting in ShopLengths.All)
@@ -68,5 +71,6 @@ internal static class Set
         shop.Unit, shop.Currency, shop.KerfMm, shop.Rough, shop.Surfaced, shop.Sheet, shop.PanelOversizeMm, shop.SeamAllowanceMm,
         shop.PlanerWidthMm, shop.JointerWidthMm, shop.NarrowestStripMm, shop.WidestStripMm, shop.Keep,
         shop.ShortestAtPlanerMm, shop.ShortestAtJointerMm, shop.Recut,
-        shop.SkipPlaned, shop.FlatEnoughMm, shop.EndTrimCheckedMm, shop.EndTrimUnknownMm, shop.FactoryEdgeTrimMm);
+        shop.SkipPlaned, shop.FlatEnoughMm, shop.EndTrimCheckedMm, shop.EndTrimUnknownMm, shop.FactoryEdgeTrimMm,
+        shop.ShortBlanks, shop.ResawHeightMm, shop.ResawKerfMm, shop.ResawCleanupMm);
 }

@@ -38,6 +38,9 @@ internal static class ShopLengths
         Setting("--widest-strip", "widest strip to glue up", shop => shop.WidestStripMm, (shop, mm) => shop with { WidestStripMm = mm }),
         Setting("--shortest-at-planer", "shortest piece safe at the planer; its manual decides", shop => shop.ShortestAtPlanerMm, (shop, mm) => shop with { ShortestAtPlanerMm = mm }),
         Setting("--shortest-at-jointer", "shortest piece safe at the jointer; its manual decides", shop => shop.ShortestAtJointerMm, (shop, mm) => shop with { ShortestAtJointerMm = mm }),
+        Setting("--resaw-height", "widest blank that the resaw takes on edge; 0 if the shop does not resaw", shop => shop.ResawHeightMm ?? 0, (shop, mm) => shop with { ResawHeightMm = mm == 0 ? null : mm }),
+        Setting("--resaw-kerf", "width of the resaw's cut", shop => shop.ResawKerfMm, (shop, mm) => shop with { ResawKerfMm = mm }),
+        Setting("--resaw-cleanup", "what a resawn slice is sawn thicker than finished", shop => shop.ResawCleanupMm, (shop, mm) => shop with { ResawCleanupMm = mm }),
     ];
 
     private static ShopLength Setting(string name, string what, Func<ShopRecord, decimal> of, Func<ShopRecord, decimal, ShopRecord> with) =>

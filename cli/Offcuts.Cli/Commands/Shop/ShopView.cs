@@ -19,6 +19,7 @@ internal static class ShopView
 
         table.Add("keep", Lengths.Text(shop.Keep, unit), "smallest leftover worth keeping");
         table.Add("recut", shop.Recut ? "yes" : "no", "whether a strip may be cut once more to hold several blanks");
+        table.Add("short-blanks", shop.ShortBlanks, "blanks too short for a machine: allow, warn or refuse them");
         table.Write(terminal);
     }
 }
