@@ -24,7 +24,7 @@ public class ExtraFaultTests
         Counts = [new PartCount("rail", 2, 0, new EqualGaps(Mm(210), 3))],
     };
 
-    private static readonly Plan WithSpare = WithPiece(1, 1, piece => (PartPiece)piece with { Use = PieceUse.Spare, Copy = 1 }) with
+    private static readonly Plan WithSpare = WithPiece(1, 1, piece => (PartPiece)piece with { Use = PieceUse.Spare, Copies = [new PartCopy(1)] }) with
     {
         Counts = [new PartCount("rail", 1, 1, new EqualGaps(Mm(255), 2))],
     };
@@ -40,7 +40,7 @@ public class ExtraFaultTests
         ["spares numbered with the rest"] = (AuditRule.Extras, Rail, WithPiece(1, 1, piece => (PartPiece)piece with { Use = PieceUse.Spare })),
         ["more though one is missing"] = (AuditRule.Extras, Rail with { Quantity = 2, MostQuantity = 3 }, WithMore with { Missing = [new MissingPart("rail", 1, MissingReason.TooFew)] }),
         ["more instead of asked"] = (AuditRule.Demand, Rail with { Quantity = 2, MostQuantity = 3 }, WithMore),
-        ["a copy twice"] = (AuditRule.Demand, Rail, WithPiece(1, 1, piece => (PartPiece)piece with { Use = PieceUse.More, Copy = 1 })),
+        ["a copy twice"] = (AuditRule.Demand, Rail, WithPiece(1, 1, piece => (PartPiece)piece with { Use = PieceUse.More, Copies = [new PartCopy(1)] })),
         ["not counted"] = (AuditRule.Counts, Rail, WithMore with { Counts = [] }),
         ["counted twice"] = (AuditRule.Counts, Rail, WithMore with { Counts = [WithMore.Counts[0], WithMore.Counts[0]] }),
         ["counted wrongly"] = (AuditRule.Counts, Rail, WithMore with { Counts = [WithMore.Counts[0] with { Count = 1 }] }),
@@ -70,7 +70,7 @@ public class ExtraFaultTests
     {
         var plan = With(1, board => board with
         {
-            Pieces = [.. board.Pieces.Select(piece => piece is PartPiece part ? part with { Use = part.Copy == 1 ? PieceUse.Spare : PieceUse.More } : piece)],
+            Pieces = [.. board.Pieces.Select(piece => piece is PartPiece part ? part with { Use = part.Copies[0].Copy == 1 ? PieceUse.Spare : PieceUse.More } : piece)],
         });
         Assert.Contains(Auditor.Audit(For(Rail), plan), finding => finding.Rule == AuditRule.Extras && finding.Detail.Contains("nothing", StringComparison.Ordinal));
     }
