@@ -19,8 +19,8 @@ public static class LossText
             return "";
         }
 
-        var flatten = loss.Thickness > Length.Zero ? $"flatten: {Up(loss.Thickness, unit)} counted for {Faces(warp)}" : "";
-        var straighten = loss.Width > Length.Zero ? $"sawn {Up(loss.Width, unit)} wider for crook" : "";
+        var flatten = loss.Thickness > Length.Zero ? $"flatten: {LengthText.Format(Up(loss.Thickness, unit), unit)} counted for {Faces(warp)}" : "";
+        var straighten = loss.Width > Length.Zero ? $"sawn {LengthText.Format(Up(loss.Width, unit), unit)} wider for crook" : "";
         return string.Join("; ", new[] { flatten, straighten }.Where(said => said.Length > 0));
     }
 
@@ -36,9 +36,10 @@ public static class LossText
         };
     }
 
-    private static string Up(Length length, DisplayUnit unit)
+    /// <summary>A length rounded up to the finest that is printed: a 64th of an inch or a tenth of a millimetre.</summary>
+    internal static Length Up(Length length, DisplayUnit unit)
     {
         var step = unit == DisplayUnit.Inch ? SixtyFourth : TenthOfMillimetre;
-        return LengthText.Format(Length.FromTicks((length.Ticks + step - 1) / step * step), unit);
+        return Length.FromTicks((length.Ticks + step - 1) / step * step);
     }
 }

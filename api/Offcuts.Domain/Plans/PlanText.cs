@@ -51,7 +51,7 @@ public static class PlanText
         MissingReason.TooWideForMachines => $"its blank{Width(missing.Needed, unit)} is wider than the jointer or planer takes{Width(missing.Has, unit)}",
         MissingReason.TooShort => $"no board and no offer is long enough{Sizes(missing, unit, "in length")}",
         MissingReason.TooNarrow => $"no board and no offer is wide enough{Sizes(missing, unit, "in width")}",
-        MissingReason.TooWarped => $"every board that would do is too warped for it{Sizes(missing, unit, "in thickness with what flattening takes")}",
+        MissingReason.TooWarped => $"every board that would do is too warped for it{Sizes(missing with { Needed = Up(missing.Needed, unit) }, unit, "in thickness with what flattening takes")}",
         MissingReason.TooFew => $"there is suitable wood, but too little of it{Closest(missing)}",
     };
 
@@ -65,6 +65,9 @@ public static class PlanText
             (_, null) => $"{needed}{Closest(missing)}",
         };
     }
+
+    // Rounded to the nearest, what is needed could read as what there is.
+    private static Length? Up(Length? needed, DisplayUnit unit) => needed is { } length ? LossText.Up(length, unit) : null;
 
     private static string Width(Length? width, DisplayUnit unit) =>
         width is { } known ? $" ({LengthText.Format(known, unit)})" : "";

@@ -12,8 +12,22 @@ internal readonly record struct Flattening(Warp Warp, Length Long, Length Wide)
         ? default
         : new(board.Warp, board.Size.Length, board.Size.Width);
 
-    /// <summary>By how much the edge of a blank so long on the board is out of straight: the blank is sawn wider by that.</summary>
-    public Length Crook(Length along) => Warp.IsFlat ? Length.Zero : Residual(Warp.Crook, along, along, Long, Long);
+    // 127 ticks are 1/64 in, 32 are 0.1 mm.
+    private long Step => Wide.IsWholeSixtyFourths ? 127 : 32;
+
+    /// <summary>
+    /// By how much the edge of a blank so long on the board is out of straight, rounded up to what a fence can be set to: the blank is sawn wider by that.
+    /// </summary>
+    public Length Crook(Length along)
+    {
+        if (Warp.IsFlat)
+        {
+            return Length.Zero;
+        }
+
+        var exact = Residual(Warp.Crook, along, along, Long, Long).Ticks;
+        return Length.FromTicks((exact + Step - 1) / Step * Step);
+    }
 
     /// <summary>By how much the faces of a blank of the given extents on the board are out of flat: bow, cup and twist add up.</summary>
     public Length Faces(Length along, Length across) => Warp.IsFlat ? Length.Zero

@@ -59,14 +59,14 @@ public class WarpTests
     public void A_turned_blank_is_longer_by_the_crook()
     {
         var part = Part(Size(0.75m, 4.75m, 11.25m)) with { Grain = Grain.Free };
-        // The blank of 11 3/4 x 5 in, upright: 1 in of crook over 40 in leaves 8128 (11.75 / 40)^2 = 701.4 ticks.
+        // The blank of 11 3/4 x 5 in, upright: 1 in of crook over 40 in leaves 8128 (11.75 / 40)^2 = 701.4 ticks, up to 6/64 in.
         var board = Board(Size(1, 12, 40)) with { Warp = new Warp(default, In(1), default, default) };
         var upright = Blank(Plan(board, part with { Grain = Grain.Fixed }));
-        Assert.Equal((Length.FromTicks(702), In(5) + Length.FromTicks(702)), (upright.Loss!.Width, upright.At.Width));
-        // On a short wide board it lies turned: 1/64 in of crook over 5 1/4 in leaves 127 (5 / 5.25)^2 = 115.2 ticks for 5 in.
+        Assert.Equal((In(0.09375m), In(5.09375m)), (upright.Loss!.Width, upright.At.Width));
+        // On a short wide board it lies turned: 1/64 in of crook over 5 1/4 in leaves 127 (5 / 5.25)^2 = 115.2 ticks for 5 in, up to 1/64 in.
         var wide = Board(Size(1, 11.8125m, 5.25m)) with { Warp = new Warp(default, In(0.015625m), default, default) };
         var turned = Blank(Plan(wide, part));
-        Assert.Equal((true, In(5), In(11.75m) + Length.FromTicks(116)), (turned.Turned, turned.At.Length, turned.At.Width));
+        Assert.Equal((true, In(5), In(11.765625m)), (turned.Turned, turned.At.Length, turned.At.Width));
     }
 
     [Fact]
