@@ -14,9 +14,17 @@ public class PlanTextTests
     [InlineData(MissingReason.TooWideForMachines, "2 of Rail cannot be made: its blank (38 1/2\") is wider than the jointer or planer takes (36\").")]
     [InlineData(MissingReason.TooShort, "2 of Rail cannot be made: no board and no offer is long enough; it takes 38 1/2\" in length, and the closest, K7M, has 36\".")]
     [InlineData(MissingReason.TooNarrow, "2 of Rail cannot be made: no board and no offer is wide enough; it takes 38 1/2\" in width, and the closest, K7M, has 36\".")]
+    [InlineData(MissingReason.TooWarped, "2 of Rail cannot be made: every board that would do is too warped for it; it takes 38 1/2\" in thickness with what flattening takes, and the closest, K7M, has 36\".")]
     [InlineData(MissingReason.TooFew, "2 of Rail cannot be made: there is suitable wood, but too little of it; K7M comes closest.")]
     public void Says_why_a_part_is_missing(MissingReason reason, string expected) =>
         Assert.Equal(expected, PlanText.Of(new MissingPart("Rail", 2, reason, "K7M", Long, Short), DisplayUnit.Inch));
+
+    [Fact]
+    public void What_is_needed_for_flattening_never_reads_as_what_there_is()
+    {
+        var missing = new MissingPart("Rail", 1, MissingReason.TooWarped, "K7M", Short + Length.FromTicks(1), Short);
+        Assert.Contains("it takes 36 1/64\" in thickness", PlanText.Of(missing, DisplayUnit.Inch), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Speaks_in_the_shops_unit() =>
