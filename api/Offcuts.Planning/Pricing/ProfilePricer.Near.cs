@@ -152,7 +152,7 @@ internal sealed partial class ProfilePricer
     private Made One(int blank)
     {
         var made = Made.Nothing(prices.Need.Length);
-        made.Counts[view.Blanks[blank].Row] = 1;
+        made.Counts[view.Blanks[blank].Row] = (int)Math.Min(view.Blanks[blank].Yield, prices.Need[view.Blanks[blank].Row]);
         return made;
     }
 
