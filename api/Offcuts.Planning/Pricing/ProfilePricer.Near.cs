@@ -12,6 +12,9 @@ namespace Offcuts.Planning.Pricing;
 internal sealed partial class ProfilePricer
 {
     private readonly Dictionary<(int Width, int Room), (double Least, List<NearChoice> Choices)> nearRuns = [];
+
+    /// <summary>With more choices for one room than this, memory runs out before patience does.</summary>
+    private const int MostChoices = 100_000;
     private int effort;
 
     /// <summary>
@@ -97,7 +100,7 @@ internal sealed partial class ProfilePricer
         var open = new Stack<NearChoice>();
         foreach (var item in items)
         {
-            effort -= known.Count / 4;
+            effort = known.Count > MostChoices ? -1 : effort - (known.Count / 4);
             if (effort < 0)
             {
                 break;
