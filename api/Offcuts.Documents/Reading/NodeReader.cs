@@ -19,6 +19,8 @@ internal sealed class NodeReader
 
     private const int MaxKey = 60;
 
+    private const string NotRead = "Anchors (&), aliases (*) and tags (!) are not read";
+
     private readonly Parser parser;
     private readonly DocumentFaults faults;
     private ParsingEvent next;
@@ -73,7 +75,7 @@ internal sealed class NodeReader
         var found = Take();
         if (found is not NodeEvent { Anchor.IsEmpty: true, Tag.IsEmpty: true } start)
         {
-            throw faults.Fatal(pointer, Line(found), "Anchors (&), aliases (*) and tags (!) are not read: write the value out, in quotation marks if it begins so.");
+            throw faults.Fatal(pointer, Line(found), $"{NotRead}: write the value out, in quotation marks if it begins so.");
         }
 
         return start switch
@@ -146,6 +148,11 @@ internal sealed class NodeReader
         catch (YamlException problem)
         {
             throw faults.Fatal("#", Math.Max(1, (int)problem.Start.Line), $"This is not YAML or JSON here: {problem.Message}");
+        }
+        catch (ArgumentException)
+        {
+            // The library throws this, without a place, at a tag that is no URI, such as !![ (found by DocumentFuzzTests).
+            throw faults.Fatal("#", next is null ? 1 : Line(next), $"{NotRead}, here or on the next line: put a text that begins with ! in quotation marks.");
         }
         catch (InvalidOperationException)
         {

@@ -37,6 +37,14 @@ public class DocumentFuzzTests
         Gen.OneOf(Gen.String, Gen.Int[0, Scraps.Length - 1].Select(index => Scraps[index]).Array[0, 30].Select(string.Concat))
             .Sample(AllReadOrFault, iter: 5_000);
 
+    // Found by the tests above.
+    [Theory]
+    [InlineData("!![O")]
+    [InlineData("name: !![")]
+    [InlineData("name: !<http://[> x")]
+    [InlineData("parts:\n- @")]
+    public void Broken_tags_and_reserved_signs_are_faults(string text) => Assert.True(AllReadOrFault(text));
+
     private static bool AllReadOrFault(string text) =>
         ReadsOrFaults(() => DesignDocument.Parse(text, DisplayUnit.Inch, SpeciesCatalogue.Default))
         && ReadsOrFaults(() => PriceListDocument.Parse(text, DisplayUnit.Millimetre, SpeciesCatalogue.Default))
