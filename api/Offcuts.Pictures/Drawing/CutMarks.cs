@@ -46,13 +46,24 @@ internal sealed class CutMarks
             .ToList();
         if (free.Count == 0)
         {
-            marks.Add(mark);
+            marks.Add(cut.Direction == FirstCut.Rip ? mark with { X = ClearOfWords(mark, kerf, view, taken) } : mark);
             return;
         }
 
         taken.Add(free[0]);
         elements.AddRange(mark.Sign(free[0].CentreX, free[0].CentreY));
     }
+
+    // Where along a rip the line to its number goes over the fewest words.
+    private static decimal ClearOfWords(Mark mark, Box kerf, BoardView view, List<Box> taken) => PlacesAlong
+        .Select(place => kerf.X + (kerf.Width * place))
+        .MinBy(x =>
+        {
+            var line = mark.Side == Side.Above
+                ? new Box(x - 1.5m, 0, 3, kerf.CentreY)
+                : new Box(x - 1.5m, kerf.CentreY, 3, view.Bottom - kerf.CentreY);
+            return taken.Count(line.Overlaps);
+        });
 
     // Beside the board there are two rows between its end and the dimension; above and below rows are added as needed.
     private bool HasRoom(Side side, BoardView view) => side is Side.Above or Side.Below

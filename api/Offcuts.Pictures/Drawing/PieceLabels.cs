@@ -10,6 +10,7 @@ internal sealed class PieceLabels
     private static readonly decimal[] FontSizes = [11, 9.5m];
 
     private readonly List<XElement> elements = [];
+    private readonly IReadOnlyList<Box> defects;
     private readonly List<Box> occupied;
     private readonly List<Mark> marks = [];
     private readonly List<KeyedPiece> inKey = [];
@@ -18,7 +19,8 @@ internal sealed class PieceLabels
     public PieceLabels(BoardView view, IReadOnlyList<KeyedPiece> pieces, IEnumerable<Box> defects)
     {
         this.view = view;
-        occupied = [.. defects];
+        this.defects = [.. defects];
+        occupied = [.. this.defects];
         foreach (var piece in pieces)
         {
             Label(piece, Room(piece, view.Of(piece.Piece.At)));
@@ -41,6 +43,13 @@ internal sealed class PieceLabels
     private static Box Room(KeyedPiece piece, Box box) =>
         piece.Piece is StripPiece && box.Height > Wood.LeastHeightForGlue ? box with { Y = box.Y + 3, Height = box.Height - 6 } : box;
 
+    // All of a piece, then what is left of it beside each defect that stays in it, the larger first.
+    private IReadOnlyList<Box> Rooms(Box box) => [box, .. defects.Where(box.Overlaps).SelectMany(defect => (Box[])
+        [
+            box with { Width = defect.X - box.X }, box with { X = defect.Right, Width = box.Right - defect.Right },
+            box with { Height = defect.Y - box.Y }, box with { Y = defect.Bottom, Height = box.Bottom - defect.Bottom },
+        ]).Where(room => room.Width > 0 && room.Height > 0).OrderByDescending(room => room.Width * room.Height)];
+
     private void Label(KeyedPiece piece, Box box)
     {
         if (piece.Piece is WastePiece)
@@ -49,11 +58,12 @@ internal sealed class PieceLabels
             return;
         }
 
+        var rooms = Rooms(box);
         foreach (var upwards in (bool[])[false, true])
         {
             foreach (var fontSize in FontSizes)
             {
-                if (Wordings(piece).Any(lines => TryWrite(lines, box, fontSize, upwards, piece.Piece is LeftoverPiece)))
+                if (rooms.Any(room => Wordings(piece).Any(lines => TryWrite(lines, room, fontSize, upwards, piece.Piece is LeftoverPiece))))
                 {
                     return;
                 }
@@ -61,7 +71,7 @@ internal sealed class PieceLabels
         }
 
         inKey.Add(piece);
-        if (!TryWithoutFinished(piece, box) && !TryShortened(piece, box) && !TrySign(piece, box))
+        if (!rooms.Any(room => TryWithoutFinished(piece, room)) && !rooms.Any(room => TryShortened(piece, room)) && !rooms.Any(room => TrySign(piece, room)))
         {
             marks.Add(new Mark(piece.Key, MarkKind.Piece, box.CentreX, box.CentreY, box.CentreY < view.Bottom / 2 ? Side.Above : Side.Below));
         }

@@ -77,6 +77,12 @@ internal static class BoardSection
         }
 
         var warp = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId)?.Warp;
-        return string.Join("; ", new[] { piece.Steps ?? "", piece.Finished ?? "", LossText.Of(piece.Piece.Loss, document.Unit, warp) }.Where(said => said.Length > 0));
+        var stays = board.Defects.Where(piece.Holds).Select(defect => defect.Kind).Distinct().ToList();
+        // In the order in which it is done: what is not flat is not resawn.
+        return string.Join("; ", new[]
+        {
+            LossText.Of(piece.Piece.Loss, document.Unit, warp), piece.Steps ?? "", piece.Finished ?? "",
+            stays.Count > 0 ? $"{string.Join(", ", stays)} stays in it" : "",
+        }.Where(said => said.Length > 0));
     }
 }
