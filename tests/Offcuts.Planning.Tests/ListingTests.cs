@@ -43,7 +43,7 @@ public class ListingTests
         var prices = PriceList.FromDuals(model.Rows, [.. model.Rows.Select(_ => 100 + (400 * random.NextDouble()))], need, 0);
         var slack = 600 * random.NextDouble();
         var least = pricer.BestValues(prices).Select(value => value - slack).ToArray();
-        if (pricer.Near(prices, model.Boards.ToHashSet(), least, Effort, out _) is not { } listed)
+        if (pricer.Near(prices, model.Boards.ToHashSet(), least, new ListingEffort(Effort, () => false), out _) is not { } listed)
         {
             return 0;
         }

@@ -13,9 +13,6 @@ namespace Offcuts.Planning.Bounds;
 internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, SearchClock clock)
 {
     private const int MostEffort = 20_000_000;
-
-    /// <summary>Steps of the listing that a millisecond is good for, at least.</summary>
-    private const int EffortPerMillisecond = 10_000;
     private const int MostPatterns = 5_000;
 
     /// <summary>Prices below this are raised to it, so that no part is left out of the patterns because it is free.</summary>
@@ -40,14 +37,15 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
 
         var least = values.Select(value => value - (known - 1 - own)).ToArray();
         var boards = model.Boards.Where(board => node.OfSupply(board.Supply).Most > 0 && node.OfBoard(board).Most > 0).ToHashSet();
-        var effort = (int)Math.Clamp((limit < clock.Left ? limit : clock.Left).TotalMilliseconds * EffortPerMillisecond, 0, MostEffort);
+        var until = clock.Elapsed + limit;
+        var effort = new ListingEffort(MostEffort, () => clock.Left <= TimeSpan.Zero || clock.Elapsed > until || clock.Cancellation.IsCancellationRequested);
         var patterns = pricer.Near(prices, boards, least, effort, out var exact);
-        if (patterns is null && effort < MostEffort)
+        if (effort.IsCutShort)
         {
             clock.NoteCutShort();
         }
 
-        return patterns is null || patterns.Count > MostPatterns ? (bound, null) : Solve(patterns, exact, node, bound, known, limit);
+        return patterns is null || patterns.Count > MostPatterns ? (bound, null) : Solve(patterns, exact, node, bound, known, until - clock.Elapsed);
     }
 
     private (double Bound, Solution? Found) Solve(List<Pattern> patterns, bool exact, Purchases node, double bound, long known, TimeSpan limit)

@@ -40,8 +40,8 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
     /// <param name="prices">What everything is worth; leftovers nothing.</param>
     /// <param name="among">The boards or areas.</param>
     /// <param name="least">Least value of each.</param>
-    /// <param name="effort">Steps that the listing may take; what it took is subtracted.</param>
-    public List<NearArea>? Near(PriceList prices, BoardType[] among, IReadOnlyDictionary<BoardType, double> least, ref int effort)
+    /// <param name="effort">How much work it may be.</param>
+    public List<NearArea>? Near(PriceList prices, BoardType[] among, IReadOnlyDictionary<BoardType, double> least, ListingEffort effort)
     {
         var found = new List<NearArea>();
         if (among.Length == 0)
@@ -55,7 +55,7 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
             pricer.Open(alike.Key, alike.Max(view.FirstOf));
             foreach (var board in alike)
             {
-                if (pricer.Near(board, least[board], ref effort) is not { } patterns)
+                if (pricer.Near(board, least[board], effort) is not { } patterns)
                 {
                     return null;
                 }

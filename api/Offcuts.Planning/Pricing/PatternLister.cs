@@ -6,14 +6,14 @@ namespace Offcuts.Planning.Pricing;
 internal sealed class PatternLister(PlanningModel model, IReadOnlyList<BoardView> views)
 {
     /// <summary>See <see cref="PatternPricer.Near"/>.</summary>
-    public List<Pattern>? Near(PriceList prices, IReadOnlySet<BoardType> boards, double[] least, int effort)
+    public List<Pattern>? Near(PriceList prices, IReadOnlySet<BoardType> boards, double[] least, ListingEffort effort)
     {
         var best = DividedPricer.Best(views, views.Select(view => view.Values(prices, [.. view.Boards.Where(area => area.Whole is not null && boards.Contains(area.Whole))]).ToList()));
         var leastOf = Leasts(boards, least, best);
         var choices = new Dictionary<BoardType, List<NearArea>>();
         foreach (var view in views)
         {
-            if (view.Near(prices, [.. view.Boards.Where(leastOf.ContainsKey)], leastOf, ref effort) is not { } found)
+            if (view.Near(prices, [.. view.Boards.Where(leastOf.ContainsKey)], leastOf, effort) is not { } found)
             {
                 return null;
             }
@@ -30,17 +30,17 @@ internal sealed class PatternLister(PlanningModel model, IReadOnlyList<BoardView
         {
             var own = board.Divisions.Count == 0
                 ? choices.GetValueOrDefault(board, []).ConvertAll(near => (near.Made, Areas: new[] { near.Pattern }, Division: (Division?)null))
-                : [.. board.Divisions.SelectMany(division => Together(division, least[board.Index], prices, best, choices, ref effort)
+                : [.. board.Divisions.SelectMany(division => Together(division, least[board.Index], prices, best, choices, effort)
                     .Select(each => (each.Made, Areas: each.Areas.ToArray(), Division: (Division?)division)))];
-            if (effort < 0)
+            if (effort.IsSpent)
             {
                 return null;
             }
 
-            patterns.AddRange(Undominated(own, ref effort).Select(each => PatternFactory.Create(model, board, each.Division, each.Areas)));
+            patterns.AddRange(Undominated(own, effort).Select(each => PatternFactory.Create(model, board, each.Division, each.Areas)));
         }
 
-        return effort < 0 ? null : patterns;
+        return effort.IsSpent ? null : patterns;
     }
 
     /// <summary>What a board or an area must be worth at least, so that the whole can be worth enough.</summary>
@@ -68,7 +68,7 @@ internal sealed class PatternLister(PlanningModel model, IReadOnlyList<BoardView
     }
 
     private static List<(Made Made, IReadOnlyList<AreaPattern> Areas)> Together(
-        Division division, double least, PriceList prices, Dictionary<BoardType, BestOfArea> best, Dictionary<BoardType, List<NearArea>> choices, ref int effort)
+        Division division, double least, PriceList prices, Dictionary<BoardType, BestOfArea> best, Dictionary<BoardType, List<NearArea>> choices, ListingEffort effort)
     {
         var all = new List<(Made Made, IReadOnlyList<AreaPattern> Areas, double Value)> { (Made.Nothing(prices.Need.Length), [], 0) };
         var open = division.Areas.Sum(area => best[area].Value);
@@ -79,8 +79,7 @@ internal sealed class PatternLister(PlanningModel model, IReadOnlyList<BoardView
 
             // An area from which nothing is cut is a way too.
             ways = [.. ways, new NearArea(Made.Nothing(prices.Need.Length), 0, new AreaPattern(area, false, []))];
-            effort -= all.Count * ways.Count;
-            if (effort < 0)
+            if (!effort.SpendInTime((long)all.Count * ways.Count))
             {
                 return [];
             }
@@ -94,13 +93,12 @@ internal sealed class PatternLister(PlanningModel model, IReadOnlyList<BoardView
     }
 
     private static List<(Made Made, AreaPattern[] Areas, Division? Division)> Undominated(
-        List<(Made Made, AreaPattern[] Areas, Division? Division)> all, ref int effort)
+        List<(Made Made, AreaPattern[] Areas, Division? Division)> all, ListingEffort effort)
     {
         var kept = new List<(Made Made, AreaPattern[] Areas, Division? Division)>();
         foreach (var one in all.Where(each => each.Made.Total > 0).OrderByDescending(each => each.Made.Total).ThenBy(each => each.Made.Key, StringComparer.Ordinal))
         {
-            effort -= 1 + (kept.Count / 8);
-            if (effort < 0)
+            if (!effort.SpendInTime(1 + (kept.Count / 8)))
             {
                 break;
             }

@@ -131,9 +131,9 @@ internal sealed class PatternPricer
     /// <param name="prices">What everything is worth; leftovers nothing.</param>
     /// <param name="boards">The boards.</param>
     /// <param name="least">Least value by board index.</param>
-    /// <param name="effort">Steps that the listing may take.</param>
+    /// <param name="effort">How much work it may be.</param>
     /// <param name="exact">Whether every pattern can be cut.</param>
-    public List<Pattern>? Near(PriceList prices, IReadOnlySet<BoardType> boards, double[] least, int effort, out bool exact)
+    public List<Pattern>? Near(PriceList prices, IReadOnlySet<BoardType> boards, double[] least, ListingEffort effort, out bool exact)
     {
         var views = Bounding;
         exact = views == fine;

@@ -15,7 +15,7 @@ internal sealed partial class ProfilePricer
 
     /// <summary>With more choices for one room than this, memory runs out before patience does.</summary>
     private const int MostChoices = 100_000;
-    private int effort;
+    private ListingEffort effort = null!;
 
     /// <summary>
     /// Patterns of the board with at least the given value that between them make all that any such pattern makes; null if they are
@@ -23,8 +23,8 @@ internal sealed partial class ProfilePricer
     /// </summary>
     /// <param name="board">The board.</param>
     /// <param name="least">Least value.</param>
-    /// <param name="mostEffort">Steps that the listing may take; what it took is subtracted.</param>
-    public List<NearChoice>? Near(BoardType board, double least, ref int mostEffort)
+    /// <param name="mostEffort">How much work it may be.</param>
+    public List<NearChoice>? Near(BoardType board, double least, ListingEffort mostEffort)
     {
         if (Array.Exists(fills, fill => !fill.IsWorthless))
         {
@@ -45,8 +45,7 @@ internal sealed partial class ProfilePricer
             .SelectMany(leader => NearSections(leader.Tag, least - boardKnapsack.Best[capacity - leader.Size]))
             .OrderBy(section => section.Size).DistinctBy(section => section.Made.Key, StringComparer.Ordinal).ToList();
         var found = Choices(sections, Nothing, capacity, room => boardKnapsack.Best[room], least);
-        mostEffort = effort;
-        return effort < 0 ? null : found;
+        return effort.IsSpent ? null : found;
     }
 
     private NearChoice Nothing => new(Made.Nothing(prices.Need.Length), 0, 0, null, null);
@@ -98,10 +97,10 @@ internal sealed partial class ProfilePricer
     {
         var known = new Dictionary<string, NearChoice>(StringComparer.Ordinal) { [start.Made.Key] = start };
         var open = new Stack<NearChoice>();
+        var stepCost = 1 + (prices.Need.Length / 16);
         foreach (var item in items)
         {
-            effort = known.Count > MostChoices ? -1 : effort - (known.Count / 4);
-            if (effort < 0)
+            if (!effort.SpendInTime(known.Count > MostChoices ? long.MaxValue / 2 : known.Count / 4))
             {
                 break;
             }
@@ -111,7 +110,7 @@ internal sealed partial class ProfilePricer
                 open.Push(choice);
             }
 
-            while (open.TryPop(out var choice) && --effort >= 0)
+            while (open.TryPop(out var choice) && effort.Spend(stepCost))
             {
                 var left = room - choice.Used - item.Size;
                 if (left < 0)
@@ -137,8 +136,7 @@ internal sealed partial class ProfilePricer
         var kept = new List<NearChoice>();
         foreach (var one in all.OrderByDescending(each => each.Made.Total).ThenBy(each => each.Made.Key, StringComparer.Ordinal))
         {
-            effort -= 1 + (kept.Count / 8);
-            if (effort < 0)
+            if (!effort.SpendInTime(1 + (kept.Count / 8)))
             {
                 break;
             }
