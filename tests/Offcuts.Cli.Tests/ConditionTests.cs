@@ -30,6 +30,24 @@ public sealed class ConditionTests : IDisposable
         Assert.Contains("solid, skip-planed", flat.Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Defects_are_echoed_as_they_were_understood_and_their_kinds_listed()
+    {
+        await offcuts.RunAsync("boards", "add", "1 x 6 x 40", "--species", "white-ash");
+        Assert.DoesNotContain("DEFECTS", (await offcuts.RunAsync("boards", "list")).Out, StringComparison.Ordinal);
+
+        var added = await offcuts.RunAsync(
+            "boards", "add", "1 x 6 x 60", "--species", "white-ash", "--defect", "split 0..4", "--defect", "knot 10..12 x 1..2", "--defect", "knot 20..21 x 1..2");
+
+        Assert.True(added.Code == 0, added.Err);
+        Assert.Contains(
+            "1 x 6 x 60 in; split, 4\" along by 6\" across, 0\" from the left end and 0\" from the lower edge; knot, 2\" along by 1\" across, 10\" from",
+            added.Err, StringComparison.Ordinal);
+        var listed = (await offcuts.RunAsync("boards", "list")).Out;
+        Assert.Matches("LOOK +DEFECTS +STATUS", listed);
+        Assert.Matches("clear +split, knot +free", listed);
+    }
+
     [Theory]
     [InlineData("--warp", "bend 1/4", "--warp")]
     [InlineData("--ends", "rotten", "--ends")]

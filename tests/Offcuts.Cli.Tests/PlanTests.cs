@@ -57,6 +57,54 @@ public sealed class PlanTests : IDisposable
     }
 
     [Fact]
+    public async Task A_plan_without_boards_says_that_there_is_nothing_to_cut()
+    {
+        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--sheet", "shelf.html"], Shelf, null);
+
+        Assert.Equal(3, plan.Code);
+        Assert.Contains("Cut, in this order\n  Nothing.\n", plan.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_board_to_be_ripped_first_begins_with_the_crosscut_that_clears_its_end()
+    {
+        await offcuts.RunAsync("shop", "set", "--end-trim-unknown", "3/4");
+        await offcuts.RunAsync("boards", "add", "1 x 5 x 60", "--species", "white-ash");
+        // Of these lengths two and two fill the strips, but no crosscut goes through both strips between them.
+        const string Rails = """
+            name: Rails
+            unit: in
+            parts:
+              - {name: A, size: 3/4 x 2 x 19 1/2, species: white-ash}
+              - {name: B, size: 3/4 x 2 x 36, species: white-ash}
+              - {name: C, size: 3/4 x 2 x 27, species: white-ash}
+              - {name: D, size: 3/4 x 2 x 29, species: white-ash}
+            """;
+
+        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--sheet", "rails.html"], Rails, null);
+
+        Assert.True(plan.Code == 0, plan.Err);
+        using var record = JsonDocument.Parse((await offcuts.RunAsync("plans", "show", "last", "--json")).Out);
+        Assert.Equal("rip", record.RootElement.GetProperty("plan").GetProperty("boards")[0].GetProperty("firstCut").GetString());
+        Assert.Contains("1 x 5 x 60 in; crosscut first", plan.Out, StringComparison.Ordinal);
+        Assert.Contains("First: crosscut", await File.ReadAllTextAsync(Path.Combine(offcuts.Folder, "rails.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_spare_from_a_blank_that_is_cut_to_length_later_is_called_a_spare()
+    {
+        await offcuts.RunAsync("shop", "set", "--short-blanks", "refuse", "--shortest-at-planer", "12", "--shortest-at-jointer", "12");
+        await offcuts.RunAsync("boards", "add", "1 x 5 x 30", "--species", "white-ash");
+        const string Block = "{name: Block, unit: in, parts: [{name: Block, size: 3/4 x 2 x 4, species: white-ash, spares: 1}]}";
+
+        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s"], Block, null);
+
+        Assert.True(plan.Code == 0, plan.Err);
+        Assert.Contains("        Block #1 ", plan.Out, StringComparison.Ordinal);
+        Assert.Contains("        Block spare #1 ", plan.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Parts_that_cannot_be_had_end_with_3_and_say_why()
     {
         var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--json"], Shelf, null);

@@ -33,7 +33,7 @@ public sealed class RecipeEndpointsTests(Service service) : IClassFixture<Servic
 
         var block = Piece(run, "block");
         Assert.Equal(
-            (3, "mill as one, then cut to 3 x 3\"", 304.8m),
+            (3, "mill as one, then cut into 3 of 3\"", 304.8m),
             (block.GetProperty("copies").GetArrayLength(), block.GetProperty("steps").GetString(), block.GetProperty("lengthMm").GetDecimal()));
 
         Assert.Equal((2, "glue up 2 layers of 13/16\""), (Piece(run, "leg").GetProperty("layers").GetInt32(), Piece(run, "leg").GetProperty("steps").GetString()));
@@ -66,7 +66,7 @@ public sealed class RecipeEndpointsTests(Service service) : IClassFixture<Servic
         var sheet = (await service.Client.GetStringAsync($"/v1/plans/{id}/cut-sheet")).Replace('\u00A0', ' ');
         Assert.Contains("Layers in order: board and piece", sheet, StringComparison.Ordinal);
         Assert.All(
-            ["slat #1-#2", "resaw into 2, each 3/4\" thick", "block #1-#3", "mill as one, then cut to 3 x 3\"", "leg #1 layer 1", "leg #1 layer 2"],
+            ["slat #1-#2", "resaw into 2, each 3/4\" thick", "block #1-#3", "mill as one, then cut into 3 of 3\"", "leg #1 layer 1", "leg #1 layer 2"],
             (string words) => Assert.Contains(words, WebUtility.HtmlDecode(sheet), StringComparison.Ordinal));
     }
 

@@ -38,7 +38,7 @@ public class RecipeSheetTests
         var rows = Page(RecipeSample.Document()).Descendants("section").Where(section => section.Attribute("class")?.Value == "board").SelectMany(Rows).ToList();
         Assert.Contains(rows, row => row.Contains("Slat #1-#2", StringComparison.Ordinal) && row.Contains("resaw into 2, each 3/4\" thick", StringComparison.Ordinal)
             && row.Contains("finished 5/8 x 4 3/4 x 20 in", StringComparison.Ordinal) && row.Contains("3/64\" counted for bow", StringComparison.Ordinal));
-        Assert.Contains(rows, row => row.Contains("Block #1-#3", StringComparison.Ordinal) && row.Contains("mill as one, then cut to 3 x 3\"", StringComparison.Ordinal));
+        Assert.Contains(rows, row => row.Contains("Block #1-#3", StringComparison.Ordinal) && row.Contains("mill as one, then cut into 3 of 3\"", StringComparison.Ordinal));
         Assert.Contains(rows, row => row.Contains("Leg #1 layer 2", StringComparison.Ordinal) && row.Contains("glue up 2 layers of 13/16\"", StringComparison.Ordinal));
         Assert.Contains(rows, row => row.Contains("Brace spare", StringComparison.Ordinal));
         Assert.Contains(rows, row => row.Contains("Slat #3-#4", StringComparison.Ordinal) && row.Contains("knot", StringComparison.Ordinal));

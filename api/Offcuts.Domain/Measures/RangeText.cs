@@ -29,7 +29,7 @@ public static partial class RangeText
 
         var unit = LengthReading.UnitIn(last) ?? LengthReading.UnitIn(first) ?? bareUnit;
         if (!LengthText.TryParseIn(first, unit, fromZero, out from, out error)
-            || !LengthText.TryParseIn(last, unit, zeroAllowed: false, out to, out error))
+            || !LengthText.TryParseIn(last, unit, zeroAllowed: true, out to, out error))
         {
             return false;
         }

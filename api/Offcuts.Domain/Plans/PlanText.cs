@@ -26,20 +26,17 @@ public static class PlanText
     public static string Of(PlanWarning warning, DisplayUnit unit) => warning.Kind switch
     {
         WarningKind.ShortForPlaner or WarningKind.ShortForJointer => ShortBlankText.Of([warning], unit).Single(),
-        WarningKind.Defects => $"Board {warning.Subject} has recorded defects, and the plan cuts around them as they are on record: "
-            + "look it over for splits, knots and metal before you cut.",
+        WarningKind.Defects or WarningKind.Resawn or WarningKind.Laminated => SharedWarningText.Of(warning.Kind, [warning]),
         WarningKind.WidePanel => $"{warning.Subject} is a solid panel{Wide(warning, unit)} that moves across the grain with the seasons: "
             + "fix it so that it can.",
-        WarningKind.Resawn => $"Blanks of {warning.Subject} are resawn: look for metal first, joint the face and edge that run along fence and table, "
-            + "let the slices rest before you plane them, and go by the saw's and the planer's manuals for thin pieces.",
-        WarningKind.Laminated => $"{warning.Subject} is face-glued from layers: where it bears load, how it is glued is for licensed practice and local codes.",
     };
 
-    /// <summary>All warnings in words: first what can hurt, with blanks that are too short alike in one sentence.</summary>
+    /// <summary>All warnings in words: first what can hurt, with blanks that are too short alike, and all else that is alike, in one sentence.</summary>
     public static IReadOnlyList<string> Of(IReadOnlyList<PlanWarning> warnings, DisplayUnit unit) =>
     [
         .. ShortBlankText.Of(warnings.Where(ShortBlankText.Is), unit),
-        .. warnings.Where(warning => !ShortBlankText.Is(warning)).Select(warning => Of(warning, unit)),
+        .. warnings.Where(SharedWarningText.Is).GroupBy(warning => warning.Kind).Select(alike => SharedWarningText.Of(alike.Key, [.. alike])),
+        .. warnings.Where(warning => !ShortBlankText.Is(warning) && !SharedWarningText.Is(warning)).Select(warning => Of(warning, unit)),
     ];
 
     private static string Why(MissingPart missing, DisplayUnit unit) => missing.Reason switch

@@ -22,8 +22,12 @@ public static class RecipeText
         {
             // What a slice gives, unless one blank gives all.
             var count = recipe.Slices > 1 ? recipe.InRow : piece.Copies.Count;
-            steps.Add(FormattableString.Invariant(
-                $"mill {(recipe.Slices > 1 ? "each " : "")}as one, then cut to {count} x {Text(piece.Turned ? finished.Width : finished.Length)}"));
+            var each = recipe.Slices > 1 ? "each " : "";
+            var length = Text(piece.Turned ? finished.Width : finished.Length);
+            // "3 x 4" would read as a size.
+            steps.Add(count == 1
+                ? $"mill {each}at this length, then cut to {length}"
+                : FormattableString.Invariant($"mill {each}as one, then cut into {count} of {length}"));
         }
 
         if (recipe.Layers > 1)

@@ -23,6 +23,7 @@ public class RangeAndDefectTextTests
     [InlineData("5", "not a range")]
     [InlineData("5..2", "smaller to the larger")]
     [InlineData("5..5", "smaller to the larger")]
+    [InlineData("5..0", "smaller to the larger")]
     [InlineData("1..2..3", "not a range")]
     [InlineData("0..2", "zero")]
     [InlineData("a..b", "not a length")]

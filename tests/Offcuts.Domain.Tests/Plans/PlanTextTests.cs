@@ -102,6 +102,22 @@ public class PlanTextTests
         Assert.StartsWith("Board K7M has recorded defects", lines[3], StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(WarningKind.Defects, "Board A has recorded defects", "Boards A, B and C have recorded defects")]
+    [InlineData(WarningKind.Resawn, "Blanks of A are resawn", "Blanks of A, B and C are resawn")]
+    [InlineData(WarningKind.Laminated, "A is face-glued", "A, B and C are face-glued")]
+    public void Says_once_what_holds_for_several(WarningKind kind, string one, string all)
+    {
+        PlanWarning[] warnings = [new(kind, "A"), new(WarningKind.WidePanel, "Top"), new(kind, "B"), new(kind, "C"), new(kind, "B")];
+
+        var lines = PlanText.Of(warnings, DisplayUnit.Inch);
+
+        Assert.Equal(2, lines.Count);
+        Assert.StartsWith(all, lines[0], StringComparison.Ordinal);
+        Assert.StartsWith("Top is a solid panel", lines[1], StringComparison.Ordinal);
+        Assert.StartsWith(one, PlanText.Of(warnings[0], DisplayUnit.Inch), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Warns_without_sizes_too() =>
         Assert.Equal(

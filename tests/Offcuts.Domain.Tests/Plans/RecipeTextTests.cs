@@ -16,10 +16,11 @@ public class RecipeTextTests
     [Theory]
     [InlineData(1, 1, 1, false, 1, null)]
     [InlineData(1, 2, 1, false, 2, "resaw into 2, each 1 5/8\" thick")]
-    [InlineData(3, 1, 1, false, 3, "mill as one, then cut to 3 x 5\"")]
-    [InlineData(3, 1, 1, false, 2, "mill as one, then cut to 2 x 5\"")]
-    [InlineData(1, 1, 1, true, 1, "mill as one, then cut to 1 x 5\"")]
-    [InlineData(2, 2, 1, false, 4, "resaw into 2, each 1 5/8\" thick; mill each as one, then cut to 2 x 5\"")]
+    [InlineData(3, 1, 1, false, 3, "mill as one, then cut into 3 of 5\"")]
+    [InlineData(3, 1, 1, false, 2, "mill as one, then cut into 2 of 5\"")]
+    [InlineData(1, 1, 1, true, 1, "mill at this length, then cut to 5\"")]
+    [InlineData(2, 2, 1, false, 4, "resaw into 2, each 1 5/8\" thick; mill each as one, then cut into 2 of 5\"")]
+    [InlineData(1, 2, 1, true, 2, "resaw into 2, each 1 5/8\" thick; mill each at this length, then cut to 5\"")]
     [InlineData(1, 1, 3, false, 1, "glue up 3 layers of 1/2\"")]
     [InlineData(1, 2, 3, false, 2, "resaw into 2, each 5/8\" thick; glue up 3 layers of 1/2\"")]
     public void Says_the_steps_after_the_blank_is_sawn_out(int inRow, int slices, int layers, bool carried, int copies, string? expected) =>
@@ -31,9 +32,9 @@ public class RecipeTextTests
         // 40 mm and 1/8 in (3.175 mm): shown to a tenth, marked as not exact.
         var shop = new Shop { Unit = DisplayUnit.Millimetre };
         var chosen = Blank(new Recipe(2, 2, 1), 4) with { Finished = new(Length.FromMillimetres(40), Length.FromMillimetres(50), Length.FromMillimetres(130)) };
-        Assert.Equal("resaw into 2, each ~43.2 mm thick; mill each as one, then cut to 2 x 130 mm", RecipeText.Of(chosen, Rail, shop));
+        Assert.Equal("resaw into 2, each ~43.2 mm thick; mill each as one, then cut into 2 of 130 mm", RecipeText.Of(chosen, Rail, shop));
         // A turned blank's row runs along the board, so it is cut to the part's width.
-        Assert.Equal("mill as one, then cut to 2 x 50 mm", RecipeText.Of(chosen with { Turned = true, Recipe = new Recipe(2, 1, 1), Copies = [new(1), new(2)] }, Rail, shop));
+        Assert.Equal("mill as one, then cut into 2 of 50 mm", RecipeText.Of(chosen with { Turned = true, Recipe = new Recipe(2, 1, 1), Copies = [new(1), new(2)] }, Rail, shop));
     }
 
     [Theory]

@@ -17,11 +17,12 @@ internal static class BoardView
     /// <summary><c>sheet</c>, or how far solid wood is milled: sheets are never planed.</summary>
     public static string Milled(BoardRecord board) => board.Kind == "sheet" ? "sheet" : board.Surface;
 
-    /// <summary>Warp and ends in words, to follow a board's size; empty where there is nothing to say.</summary>
+    /// <summary>Warp, ends and defects in words, as they were understood, to follow a board's size; empty where there is nothing to say.</summary>
     public static string Condition(BoardRecord board, DisplayUnit unit)
     {
         var ends = Boards.Condition.Text(board.Ends) is { } known ? $"ends {known}" : null;
-        return string.Concat(new[] { Boards.Condition.Text(board.Warp, unit), ends }.OfType<string>().Select(said => $", {said}"));
+        return string.Concat(new[] { Boards.Condition.Text(board.Warp, unit), ends }.OfType<string>().Select(said => $", {said}"))
+            + string.Concat(board.Defects.Select(defect => $"; {Defect(defect, unit)}"));
     }
 
     /// <summary>A list.</summary>
@@ -29,12 +30,13 @@ internal static class BoardView
     {
         var all = boards.ToList();
         // Columns that few boards fill are there only where one does.
-        var (warped, batched) = (all.Exists(board => board.Warp is not null), all.Exists(board => board.Batch is not null));
-        var table = new Table(["ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", .. Column(warped, "WARP"), .. Column(batched, "BATCH"), "STATUS", "PLACE"]);
+        var (warped, batched, marked) = (all.Exists(board => board.Warp is not null), all.Exists(board => board.Batch is not null), all.Exists(board => board.Defects.Count > 0));
+        var table = new Table(["ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", .. Column(marked, "DEFECTS"), .. Column(warped, "WARP"), .. Column(batched, "BATCH"), "STATUS", "PLACE"]);
         foreach (var board in all)
         {
             table.Add([
                 board.Id, Species(board), Size(board, unit), board.Quantity.ToString(CultureInfo.InvariantCulture), Milled(board), board.Appearance,
+                .. Column(marked, string.Join(", ", board.Defects.Select(defect => defect.Kind).Distinct())),
                 .. Column(warped, Boards.Condition.Text(board.Warp, unit)), .. Column(batched, board.Batch), board.Status, board.Place]);
         }
 

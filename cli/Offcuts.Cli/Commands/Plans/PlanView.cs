@@ -62,12 +62,17 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
     private void WriteBoards()
     {
         Heading("Cut, in this order");
+        if (plan.Boards.Count == 0)
+        {
+            to.WriteLine("  Nothing.");
+        }
+
         foreach (var board in plan.Boards)
         {
             var which = Which(board);
             var place = board.Place is null ? "" : $", {board.Place}";
             to.WriteLine(SafeText.Of(
-                $"  {Count(board.Number),2}. {which}{place}: {board.SpeciesName ?? board.Species}, {Milled(board.Kind, board.Surface)}, {Lengths.Text(board.Size, unit)}; {board.FirstCut} first"));
+                $"  {Count(board.Number),2}. {which}{place}: {board.SpeciesName ?? board.Species}, {Milled(board.Kind, board.Surface)}, {Lengths.Text(board.Size, unit)}; {First(board)}"));
             foreach (var piece in board.Pieces.Where(piece => piece.Kind != "waste"))
             {
                 to.WriteLine(SafeText.Of(
@@ -79,6 +84,10 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
             }
         }
     }
+
+    // By the first cut itself, as on the cut sheet: a board that is planned to be ripped first may begin with a crosscut that clears a bad end.
+    private static string First(BoardCutRecord board) =>
+        board.Cuts.MinBy(cut => cut.Order) is { } cut ? $"{cut.Direction} first" : "no cut, use it whole";
 
     private string Which(BoardCutRecord board)
     {
@@ -169,12 +178,15 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
 
     private string Piece(PieceRecord piece) => piece.Kind switch
     {
-        "part" when piece.Copies is { } copies => $"{piece.Name} {RecipeText.Copies([.. copies.Select(copy => new PartCopy(copy.Copy, copy.Layer))], piece.Layers > 1)}",
-        "part" => $"{piece.Name}{(piece.Use == "spare" ? " spare" : "")} {Count(piece.Copy ?? 1)}",
+        "part" => $"{piece.Name}{(piece.Use == "spare" ? " spare" : "")} {Copies(piece)}",
         "strip" => Strip(piece),
         "leftover" => "keep",
         _ => piece.Kind,
     };
+
+    private static string Copies(PieceRecord piece) => piece.Copies is { } copies
+        ? RecipeText.Copies([.. copies.Select(copy => new PartCopy(copy.Copy, copy.Layer))], piece.Layers > 1)
+        : Count(piece.Copy ?? 1);
 
     private string Strip(PieceRecord piece)
     {

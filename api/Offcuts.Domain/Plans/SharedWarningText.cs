@@ -1,0 +1,28 @@
+namespace Offcuts.Domain;
+
+/// <summary>Warnings that say the same of every part or board they concern, in words: one sentence names all of them.</summary>
+internal static class SharedWarningText
+{
+    /// <summary>Whether it is such a warning.</summary>
+    public static bool Is(PlanWarning warning) => warning.Kind is WarningKind.Defects or WarningKind.Resawn or WarningKind.Laminated;
+
+    /// <summary>The sentence for all warnings of a kind, at least one.</summary>
+    public static string Of(WarningKind kind, IReadOnlyList<PlanWarning> warnings)
+    {
+        var names = Names([.. warnings.Select(warning => warning.Subject).Distinct()]);
+        var one = warnings.DistinctBy(warning => warning.Subject).Count() == 1;
+        return kind switch
+        {
+            WarningKind.Defects => $"{(one ? $"Board {names} has" : $"Boards {names} have")} recorded defects, and the plan cuts around them as they are on record: "
+                + $"look {(one ? "it" : "them")} over for splits, knots and metal before you cut.",
+            WarningKind.Resawn => $"Blanks of {names} are resawn: look for metal first, joint the face and edge that run along fence and table, "
+                + "let the slices rest before you plane them, and go by the saw's and the planer's manuals for thin pieces.",
+            WarningKind.Laminated => $"{names} {(one ? "is" : "are")} face-glued from layers: where {(one ? "it bears" : "they bear")} load, "
+                + $"how {(one ? "it is" : "they are")} glued is for licensed practice and local codes.",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Every warning of this kind has a sentence of its own."),
+        };
+    }
+
+    private static string Names(IReadOnlyList<string> names) =>
+        names is [var only] ? only : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
+}
