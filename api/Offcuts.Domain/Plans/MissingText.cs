@@ -17,9 +17,15 @@ internal static class MissingText
             (MissingReason.TooFew, _, { } known) => $": it takes strips for about {Panels(known, missing.Quantity, problem)}",
             (MissingReason.TooWideForMachines or MissingReason.TooNarrow, { } known, _) when !IsSheet(known, problem) =>
                 "; if it may be glued up from strips, make it a panel in the design",
+            (MissingReason.TooShort, { } known, _) when IsForMachines(known, missing.Needed, problem.Shop) =>
+                "; the shop refuses blanks that are too short for its machines, and this is the shortest that it takes",
             _ => "",
         };
     }
+
+    // The part itself would need less.
+    private static bool IsForMachines(Part part, Length? needed, Shop shop) => shop.ShortBlanks == ShortBlanks.Refuse && needed is { } length
+        && (length == shop.ShortestAtPlaner || length == shop.ShortestAtJointer) && length > part.Finished.Length + shop.Rough.Length;
 
     private static string Blanks(Part part, int count, PlanningProblem problem)
     {

@@ -13,7 +13,7 @@ internal static class SharedWarningText
         var one = warnings.DistinctBy(warning => warning.Subject).Count() == 1;
         return kind switch
         {
-            WarningKind.Defects => $"{(one ? $"Board {names} has" : $"Boards {names} have")} recorded defects, and the plan cuts around them as they are on record: "
+            WarningKind.Defects => $"{(one ? $"Board {names} has" : $"Boards {names} have")} recorded defects, and the plan goes by what is on record: "
                 + $"look {(one ? "it" : "them")} over for splits, knots and metal before you cut.",
             WarningKind.Resawn => $"Blanks of {names} are resawn: look for metal first, joint the face and edge that run along fence and table, "
                 + "let the slices rest before you plane them, and go by the saw's and the planer's manuals for thin pieces.",

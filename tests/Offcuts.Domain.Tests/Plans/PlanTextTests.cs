@@ -59,6 +59,22 @@ public class PlanTextTests
         Assert.Equal(expected, PlanText.Of(new MissingPart(name, count, reason), problem));
     }
 
+    [Theory]
+    [InlineData(ShortBlanks.Refuse, "3/4 x 2 x 4", true)]
+    [InlineData(ShortBlanks.Warn, "3/4 x 2 x 4", false)]
+    [InlineData(ShortBlanks.Refuse, "3/4 x 2 x 11 1/2", false)]
+    public void Says_so_where_a_machine_asks_for_more_length_than_the_part(ShortBlanks policy, string size, bool said)
+    {
+        var problem = new PlanningProblem
+        {
+            Stock = [],
+            Shop = new Shop { ShortBlanks = policy, ShortestAtPlaner = Length.FromInches(12), ShortestAtJointer = Length.FromInches(12) },
+            Design = new Design { Name = "Peg", Parts = [new Part { Name = "Peg", Finished = Size(size), Species = ["black-cherry"] }] },
+        };
+        var text = PlanText.Of(new MissingPart("Peg", 1, MissingReason.TooShort) { Needed = Length.FromInches(12) }, problem);
+        Assert.Equal(said, text.Contains("refuses blanks that are too short", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Says_every_reason_without_sizes_too() =>
         Assert.All(Enum.GetValues<MissingReason>(), reason =>
