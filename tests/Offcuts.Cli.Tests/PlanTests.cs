@@ -178,6 +178,23 @@ public sealed class PlanTests : IDisposable
         Assert.False(File.Exists(offcuts.Store));
     }
 
+    [Fact]
+    public async Task The_demos_boot_rack_shows_layers_a_row_a_spare_and_gaps()
+    {
+        await offcuts.RunAsync("demo", "--keep", "shop");
+        var rack = await offcuts.RunAsync("plan", "boot-rack", "--data", "shop", "--budget", "20s");
+
+        Assert.True(rack.Code == 0, rack.Err);
+        Assert.Contains("Proved", rack.Out, StringComparison.Ordinal);
+        Assert.Contains("Slat spare 1 ", rack.Out, StringComparison.Ordinal);
+        Assert.Contains("glue up 2 layers of 3/4\"", rack.Out, StringComparison.Ordinal);
+        Assert.Matches("mill as one, then cut into [0-9] of 6\"", rack.Out);
+        Assert.Matches("Foot 1: layer 1 \\(board [0-9]\\) \\+ layer 2 \\(board [0-9]\\), face to face", rack.Out);
+        Assert.Contains("1 spare besides", rack.Out, StringComparison.Ordinal);
+        // A name that ends in a number never runs into the size.
+        Assert.DoesNotMatch("layers? [0-9+]+ [0-9]", rack.Out.Replace("2 layers of", "", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("5s", 5000)]
     [InlineData("1.5s", 1500)]

@@ -44,6 +44,21 @@ public class RecipeSheetTests
         Assert.Contains(rows, row => row.Contains("Slat #3-#4", StringComparison.Ordinal) && row.Contains("knot", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Words_stand_beside_a_defect_that_stays_and_lines_to_numbers_beside_words()
+    {
+        var words = XElement.Parse(Diagram.Svg(RecipeSample.Document(), 1)).Descendants().Where(element => element.Name.LocalName == "text").Select(text => text.Value).ToList();
+        Assert.Contains(words, text => text.Contains("Slat #3-#4", StringComparison.Ordinal) && text.Contains("cut 5 x 20", StringComparison.Ordinal));
+
+        // Cut 4, between brace and leg, has its number above the board.
+        var thin = XElement.Parse(Diagram.Svg(RecipeSample.Document(), 2)).Descendants().ToList();
+        var name = thin.First(element => element.Name.LocalName == "text" && element.Value.Contains("Brace spare", StringComparison.Ordinal));
+        var middle = (decimal)name.DescendantsAndSelf().Attributes("x").First();
+        Assert.All(
+            thin.Where(element => element.Attribute("class")?.Value == "leader").SelectMany(line => line.Attributes("x1").Concat(line.Attributes("x2"))),
+            end => Assert.True(Math.Abs((decimal)end - middle) > 60, $"{end} at {middle}"));
+    }
+
     private static IEnumerable<string> Rows(XElement within) =>
         within.Descendants("tr").Select(row => string.Join("; ", row.Elements("td").Skip(1).Select(cell => cell.Value)));
 

@@ -71,7 +71,8 @@ internal sealed class PieceLabels
         }
 
         inKey.Add(piece);
-        if (!rooms.Any(room => TryWithoutFinished(piece, room)) && !rooms.Any(room => TryShortened(piece, room)) && !rooms.Any(room => TrySign(piece, room)))
+        if (!rooms.Any(room => TryWithoutFinished(piece, room)) && !rooms.Any(room => TryShortened(piece, room))
+            && !rooms.Any(room => TryName(piece, room)) && !rooms.Any(room => TrySign(piece, room)))
         {
             marks.Add(new Mark(piece.Key, MarkKind.Piece, box.CentreX, box.CentreY, box.CentreY < view.Bottom / 2 ? Side.Above : Side.Below));
         }
@@ -117,6 +118,9 @@ internal sealed class PieceLabels
 
         return false;
     }
+
+    private bool TryName(KeyedPiece piece, Box box) =>
+        TryWrite([$"{piece.Key}  {piece.Name}"], box, FontSizes[^1], upwards: false, piece.Piece is LeftoverPiece);
 
     private bool TrySign(KeyedPiece piece, Box box)
     {

@@ -35,6 +35,7 @@ public class DemoTests
     [InlineData("step-stool.yaml")]
     [InlineData("wall-shelf.yaml")]
     [InlineData("blanket-box.yaml")]
+    [InlineData("boot-rack.yaml")]
     public void Every_design_is_read_and_the_catalogue_knows_its_species(string file)
     {
         var design = DesignDocument.Parse(Text(Path.Combine("designs", file)), DisplayUnit.Millimetre, SpeciesCatalogue.Default);
@@ -51,6 +52,16 @@ public class DemoTests
         var bench = DesignDocument.Parse(Text("designs/hall-bench.yaml"), DisplayUnit.Inch, SpeciesCatalogue.Default);
         Assert.True(bench.Panels[0].Finished.Width > new Shop().PlanerWidth);
         Assert.Contains("bears", bench.Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_boot_rack_leaves_open_what_does_not_matter()
+    {
+        var rack = DesignDocument.Parse(Text("designs/boot-rack.yaml"), DisplayUnit.Inch, SpeciesCatalogue.Default);
+        Assert.Equal(2, rack.Parts.Single(part => part.Name == "Foot").Layers);
+        var slat = rack.Parts.Single(part => part.Name == "Slat");
+        Assert.Equal((5, 7, 1, Length.FromInches(2, 1, 2)), (slat.Quantity, slat.MostQuantity, slat.Spares, slat.Most!.Value.Width));
+        Assert.Equal(new Spacing(Length.FromInches(24), false), slat.Spacing);
     }
 
     private static string Text(string file) => File.ReadAllText(Path.Combine(Folder, file));

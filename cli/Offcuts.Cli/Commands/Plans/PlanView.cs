@@ -8,6 +8,9 @@ namespace Offcuts.Cli.Commands.Plans;
 /// <summary>A plan as a person reads it: what it costs, what to buy, what to cut, what to mind.</summary>
 internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult plan)
 {
+    // What becomes of a piece, before its size.
+    private const int NameWidth = 31;
+
     private readonly TextWriter to = terminal.Out;
 
     /// <summary>Writes all of it.</summary>
@@ -75,11 +78,19 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
                 $"  {Count(board.Number),2}. {which}{place}: {board.SpeciesName ?? board.Species}, {Milled(board.Kind, board.Surface)}, {Lengths.Text(board.Size, unit)}; {First(board)}"));
             foreach (var piece in board.Pieces.Where(piece => piece.Kind != "waste"))
             {
+                var name = Piece(piece);
+                if (name.Length > NameWidth - 2)
+                {
+                    // A number at its end must not run into the size.
+                    to.WriteLine(SafeText.Of($"        {name}"));
+                    name = "";
+                }
+
                 to.WriteLine(SafeText.Of(
-                    $"        {Piece(piece),-30} {Face(piece)}{(piece.Turned == true ? ", turned" : "")}{Finished(piece)}{Loss(piece)}".TrimEnd()));
+                    $"        {name,-NameWidth}{Face(piece)}{(piece.Turned == true ? ", turned" : "")}{Finished(piece)}{Loss(piece)}".TrimEnd()));
                 if (piece.Steps is { } steps)
                 {
-                    to.WriteLine(SafeText.Of($"        {"",-30} {steps}"));
+                    to.WriteLine(SafeText.Of($"        {"",-NameWidth}{steps}"));
                 }
             }
         }
