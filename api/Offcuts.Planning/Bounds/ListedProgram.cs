@@ -24,16 +24,17 @@ internal sealed class ListedProgram(PlanningModel model, IReadOnlyList<Pattern> 
     /// <summary>The outcome within a time; <paramref name="cutShort"/> says whether the time ended it.</summary>
     public ListedOutcome Solve(TimeSpan time, out bool cutShort)
     {
-        var exact = Exactly(time, out var took);
+        var constraints = Constraints().ToList();
+        var exact = Exactly(constraints, time, out var took);
         cutShort = false;
-        return exact.IsDecided ? exact : Quickly(time - took, out cutShort);
+        return exact.IsDecided ? exact : Quickly(constraints, time - took, out cutShort);
     }
 
-    private ListedOutcome Exactly(TimeSpan time, out TimeSpan took)
+    private ListedOutcome Exactly(List<Row> constraints, TimeSpan time, out TimeSpan took)
     {
         var program = new CpModel();
         var uses = patterns.Select(pattern => program.NewIntVar(0, purchases.OfBoard(pattern.Board).Most, "")).ToArray();
-        foreach (var (terms, least, most) in Constraints())
+        foreach (var (terms, least, most) in constraints)
         {
             program.AddLinearConstraint(Google.OrTools.Sat.LinearExpr.WeightedSum([.. terms.Select(term => uses[term.Pattern])], [.. terms.Select(term => term.Amount)]), least, most);
         }
@@ -51,7 +52,7 @@ internal sealed class ListedProgram(PlanningModel model, IReadOnlyList<Pattern> 
             status == CpSolverStatus.Optimal ? [.. uses.Select(use => (int)solver.Value(use))] : null);
     }
 
-    private ListedOutcome Quickly(TimeSpan time, out bool cutShort)
+    private ListedOutcome Quickly(List<Row> constraints, TimeSpan time, out bool cutShort)
     {
         cutShort = time <= TimeSpan.FromMilliseconds(10);
         if (cutShort)
@@ -63,7 +64,7 @@ internal sealed class ListedProgram(PlanningModel model, IReadOnlyList<Pattern> 
         solver.SetTimeLimit((long)time.TotalMilliseconds);
         solver.SetSolverSpecificParametersAsString($"limits/totalnodes = {MostNodes}\n");
         var uses = patterns.Select(pattern => solver.MakeIntVar(0, purchases.OfBoard(pattern.Board).Most, "")).ToArray();
-        foreach (var (terms, least, most) in Constraints())
+        foreach (var (terms, least, most) in constraints)
         {
             var constraint = solver.MakeConstraint(least, most, "");
             foreach (var (pattern, amount) in terms)
@@ -84,27 +85,30 @@ internal sealed class ListedProgram(PlanningModel model, IReadOnlyList<Pattern> 
             isDecided, status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE ? [.. uses.Select(use => (int)Math.Round(use.SolutionValue()))] : null);
     }
 
-    /// <summary>All constraints: amounts by pattern and their limits.</summary>
-    private IEnumerable<(List<(int Pattern, long Amount)> Terms, long Least, long Most)> Constraints()
+    /// <summary>A constraint: amounts by pattern and their limits.</summary>
+    private sealed record Row(List<(int Pattern, long Amount)> Terms, long Least, long Most);
+
+    /// <summary>All constraints.</summary>
+    private IEnumerable<Row> Constraints()
     {
         foreach (var row in model.Rows)
         {
-            yield return (Terms(pattern => Math.Min(row.Needed, pattern.Cover.FirstOrDefault(cover => cover.Row == row.Index).Amount)), row.Needed, int.MaxValue);
+            yield return new(Terms(pattern => Math.Min(row.Needed, pattern.Cover.FirstOrDefault(cover => cover.Row == row.Index).Amount)), row.Needed, int.MaxValue);
         }
 
         foreach (var supply in model.Supplies)
         {
             var range = purchases.OfSupply(supply.Index);
-            yield return (Terms(pattern => pattern.Board.Supply == supply.Index ? 1 : 0), range.Least, range.Most);
+            yield return new(Terms(pattern => pattern.Board.Supply == supply.Index ? 1 : 0), range.Least, range.Most);
         }
 
         foreach (var board in model.Boards.Where(board => board.Price > 0))
         {
             var range = purchases.OfBoard(board);
-            yield return (Terms(pattern => pattern.Board == board ? 1 : 0), range.Least, range.Most);
+            yield return new(Terms(pattern => pattern.Board == board ? 1 : 0), range.Least, range.Most);
         }
 
-        yield return (Terms(pattern => pattern.Money), 0, mostMoney);
+        yield return new(Terms(pattern => pattern.Money), 0, mostMoney);
     }
 
     private List<(int Pattern, long Amount)> Terms(Func<Pattern, long> amount) =>

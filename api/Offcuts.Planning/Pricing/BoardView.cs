@@ -16,7 +16,11 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
     public ProperPricer Proper { get; } = new(model, view);
 
     /// <summary>The best value of any pattern of some of the boards.</summary>
-    public IEnumerable<(BoardType Board, double Value)> Values(PriceList prices, BoardType[] among)
+    public IEnumerable<(BoardType Board, double Value)> Values(PriceList prices, BoardType[] among) =>
+        Opened(prices, among).Select(board => (board, pricer.BestValue(board)));
+
+    /// <summary>The boards, each when the pricer is ready for it.</summary>
+    private IEnumerable<BoardType> Opened(PriceList prices, BoardType[] among)
     {
         if (among.Length == 0)
         {
@@ -29,7 +33,7 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
             pricer.Open(alike.Key, alike.Max(view.FirstOf));
             foreach (var board in alike)
             {
-                yield return (board, pricer.BestValue(board));
+                yield return board;
             }
         }
     }
@@ -44,24 +48,14 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
     public List<NearArea>? Near(PriceList prices, BoardType[] among, IReadOnlyDictionary<BoardType, double> least, ListingEffort effort)
     {
         var found = new List<NearArea>();
-        if (among.Length == 0)
+        foreach (var board in Opened(prices, among))
         {
-            return found;
-        }
-
-        pricer.Prepare(prices, among.Max(view.SecondOf));
-        foreach (var alike in among.GroupBy(view.SecondOf))
-        {
-            pricer.Open(alike.Key, alike.Max(view.FirstOf));
-            foreach (var board in alike)
+            if (pricer.Near(board, least[board], effort) is not { } patterns)
             {
-                if (pricer.Near(board, least[board], effort) is not { } patterns)
-                {
-                    return null;
-                }
-
-                found.AddRange(patterns.Select(near => new NearArea(near.Made, near.Value, new AreaPattern(board, view.RipFirst, pricer.SectionsOf(near)))));
+                return null;
             }
+
+            found.AddRange(patterns.Select(near => new NearArea(near.Made, near.Value, new AreaPattern(board, view.RipFirst, pricer.SectionsOf(near)))));
         }
 
         return found;

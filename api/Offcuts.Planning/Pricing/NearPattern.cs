@@ -34,6 +34,26 @@ internal sealed record Made(int[] Counts)
         return true;
     }
 
+    /// <summary>Those that make something that none of the others makes as well; not all of them where the effort is spent.</summary>
+    public static List<T> Undominated<T>(IEnumerable<T> all, Func<T, Made> made, ListingEffort effort)
+    {
+        var kept = new List<T>();
+        foreach (var one in all.OrderByDescending(each => made(each).Total).ThenBy(each => made(each).Key, StringComparer.Ordinal))
+        {
+            if (!effort.SpendInTime(1 + (kept.Count / 8)))
+            {
+                break;
+            }
+
+            if (!kept.Exists(other => made(other).Covers(made(one))))
+            {
+                kept.Add(one);
+            }
+        }
+
+        return kept;
+    }
+
     /// <summary>Both together, within the need.</summary>
     public Made And(Made other, long[] need)
     {

@@ -37,7 +37,7 @@ internal sealed class PatternLister(PlanningModel model, IReadOnlyList<BoardView
                 return null;
             }
 
-            patterns.AddRange(Undominated(own, effort).Select(each => PatternFactory.Create(model, board, each.Division, each.Areas)));
+            patterns.AddRange(Made.Undominated(own.Where(each => each.Made.Total > 0), each => each.Made, effort).Select(each => PatternFactory.Create(model, board, each.Division, each.Areas)));
         }
 
         return effort.IsSpent ? null : patterns;
@@ -90,25 +90,5 @@ internal sealed class PatternLister(PlanningModel model, IReadOnlyList<BoardView
         }
 
         return all.ConvertAll(each => (each.Made, each.Areas));
-    }
-
-    private static List<(Made Made, AreaPattern[] Areas, Division? Division)> Undominated(
-        List<(Made Made, AreaPattern[] Areas, Division? Division)> all, ListingEffort effort)
-    {
-        var kept = new List<(Made Made, AreaPattern[] Areas, Division? Division)>();
-        foreach (var one in all.Where(each => each.Made.Total > 0).OrderByDescending(each => each.Made.Total).ThenBy(each => each.Made.Key, StringComparer.Ordinal))
-        {
-            if (!effort.SpendInTime(1 + (kept.Count / 8)))
-            {
-                break;
-            }
-
-            if (!kept.Exists(other => other.Made.Covers(one.Made)))
-            {
-                kept.Add(one);
-            }
-        }
-
-        return kept;
     }
 }

@@ -128,26 +128,7 @@ internal sealed partial class ProfilePricer
             }
         }
 
-        return Undominated(known.Values.Where(choice => choice.Value >= least - Rounding));
-    }
-
-    private List<NearChoice> Undominated(IEnumerable<NearChoice> all)
-    {
-        var kept = new List<NearChoice>();
-        foreach (var one in all.OrderByDescending(each => each.Made.Total).ThenBy(each => each.Made.Key, StringComparer.Ordinal))
-        {
-            if (!effort.SpendInTime(1 + (kept.Count / 8)))
-            {
-                break;
-            }
-
-            if (!kept.Exists(other => other.Made.Covers(one.Made)))
-            {
-                kept.Add(one);
-            }
-        }
-
-        return kept;
+        return Made.Undominated(known.Values.Where(choice => choice.Value >= least - Rounding), choice => choice.Made, effort);
     }
 
     private Made One(int blank)
