@@ -1,3 +1,24 @@
+CREATE TRIGGER journal_boards_are_never_changed BEFORE UPDATE ON journal_boards
+BEGIN SELECT RAISE(ABORT, 'The journal is never changed.'); END;
+
+CREATE TRIGGER journal_boards_are_never_cut BEFORE DELETE ON journal_boards
+BEGIN SELECT RAISE(ABORT, 'The journal is never cut.'); END;
+
+CREATE TRIGGER journal_boards_only_grow BEFORE INSERT ON journal_boards
+WHEN NEW.line <> (SELECT max(line) FROM journal)
+  OR EXISTS (SELECT 1 FROM journal_boards WHERE board_id = NEW.board_id AND line = NEW.line)
+BEGIN SELECT RAISE(ABORT, 'The journal only grows at its end.'); END;
+
+CREATE TRIGGER journal_is_never_changed BEFORE UPDATE ON journal
+BEGIN SELECT RAISE(ABORT, 'The journal is never changed.'); END;
+
+CREATE TRIGGER journal_is_never_cut BEFORE DELETE ON journal
+BEGIN SELECT RAISE(ABORT, 'The journal is never cut.'); END;
+
+CREATE TRIGGER journal_only_grows BEFORE INSERT ON journal
+WHEN NEW.line <> (SELECT coalesce(max(line), 0) + 1 FROM journal)
+BEGIN SELECT RAISE(ABORT, 'The journal only grows at its end.'); END;
+
 CREATE TABLE "board_defects" (
     board_sequence INTEGER NOT NULL REFERENCES "boards" (sequence) ON DELETE CASCADE,
     ordinal INTEGER NOT NULL CHECK (ordinal >= 0),
@@ -53,6 +74,25 @@ CREATE TABLE designs (
     current_version TEXT NOT NULL
 ) STRICT;
 
+CREATE TABLE journal (
+    line INTEGER PRIMARY KEY,
+    at TEXT NOT NULL,
+    kind TEXT NOT NULL CHECK (kind IN ('opening', 'log', 'import', 'edit', 'delete', 'accept', 'release', 'expire', 'close', 'undo')),
+    undoes INTEGER UNIQUE REFERENCES journal (line),
+    plan_id TEXT REFERENCES plan_runs (id),
+    -- How far the build of the plan is after this line; null for a plan that is not accepted.
+    build TEXT CHECK (json_valid(build)),
+    CHECK ((undoes IS NOT NULL) = (kind = 'undo')),
+    CHECK (build IS NULL OR plan_id IS NOT NULL)
+) STRICT;
+
+CREATE TABLE journal_boards (
+    line INTEGER NOT NULL REFERENCES journal (line),
+    board_id TEXT NOT NULL,
+    state TEXT CHECK (json_valid(state)),
+    PRIMARY KEY (board_id, line)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE offers (
     sequence INTEGER PRIMARY KEY,
     id TEXT NOT NULL UNIQUE CHECK (length(id) BETWEEN 1 AND 160),
@@ -103,6 +143,10 @@ CREATE TABLE species (
 ) STRICT;
 
 CREATE INDEX design_versions_of_design ON design_versions (design_sequence);
+
+CREATE INDEX journal_boards_of_line ON journal_boards (line);
+
+CREATE INDEX journal_of_plan ON journal (plan_id, line) WHERE plan_id IS NOT NULL;
 
 CREATE INDEX offers_of_supplier ON offers (supplier);
 

@@ -39,6 +39,14 @@ public interface IOffcutsApi
     [Post("/v1/board-imports")]
     Task<BoardImportResult> ImportBoardDocumentAsync([Body] HttpContent document, CancellationToken cancellationToken = default);
 
+    /// <summary>One page of the journal, newest line first.</summary>
+    [Get("/v1/journal")]
+    Task<JournalPage> ListJournalAsync(PageQuery query, CancellationToken cancellationToken = default);
+
+    /// <summary>Rebuilds the inventory from the journal and compares it with what is stored.</summary>
+    [Get("/v1/journal/check")]
+    Task<JournalCheckRecord> CheckJournalAsync(CancellationToken cancellationToken = default);
+
     /// <summary>The shop.</summary>
     [Get("/v1/shop")]
     Task<ShopRecord> GetShopAsync(CancellationToken cancellationToken = default);

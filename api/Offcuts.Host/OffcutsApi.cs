@@ -5,6 +5,7 @@ using Offcuts.Contracts;
 using Offcuts.Host.Boards;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
+using Offcuts.Host.Journals;
 using Offcuts.Host.Offers;
 using Offcuts.Host.Plans;
 using Offcuts.Host.Shops;
@@ -30,6 +31,7 @@ internal static class OffcutsApi
         .AddSingleton(settings)
         .AddSingleton(TimeProvider.System)
         .AddSingleton<BoardStore>()
+        .AddSingleton<JournalStore>()
         .AddSingleton<ShopStore>()
         .AddSingleton<DesignStore>()
         .AddSingleton<OfferStore>()
@@ -47,6 +49,7 @@ internal static class OffcutsApi
         app.MapMethods("/health", ["GET", "HEAD"], GetHealth);
         app.MapProblemPages();
         app.MapBoards();
+        app.MapJournal();
         app.MapShop();
         app.MapSpecies();
         app.MapDesigns();

@@ -1,5 +1,3 @@
-using Dapper;
-using Microsoft.Data.Sqlite;
 using Offcuts.Domain;
 
 namespace Offcuts.Storage;
@@ -40,22 +38,14 @@ public sealed record BoardFilter
 /// <param name="clock">Says when a board is logged.</param>
 public sealed class BoardStore(Database database, TimeProvider clock)
 {
-    private const int DefectsAtOnce = 500;
-
-    private const string Columns = """
-        sequence, id, kind, species, thickness_ticks AS ThicknessTicks, width_ticks AS WidthTicks, length_ticks AS LengthTicks,
-        quantity, surface, appearance, batch, left_end AS LeftEnd, right_end AS RightEnd,
-        bow_ticks AS BowTicks, crook_ticks AS CrookTicks, cup_ticks AS CupTicks, twist_ticks AS TwistTicks, place, source, note, status, logged_at AS LoggedAt
-        """;
-
     /// <summary>Up to <paramref name="limit"/> boards logged after a place in the sequence, and the place after which more follow.</summary>
     public (IReadOnlyList<Board> Boards, long? Next) List(BoardFilter filter, long after, int limit)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
-        var rows = connection.Query<BoardRow>(
-            $"""
-            SELECT {Columns} FROM boards
+        var found = BoardTable.Read(
+            transaction,
+            """
             WHERE sequence > @After
               AND (@Species IS NULL OR species = @Species) AND (@Place IS NULL OR place = @Place) AND (@Batch IS NULL OR batch = @Batch)
               AND (@Status IS NULL OR status = @Status) AND (@Kind IS NULL OR kind = @Kind)
@@ -77,22 +67,16 @@ public sealed class BoardStore(Database database, TimeProvider clock)
                 MaxThickness = filter.MaxThickness?.Ticks,
                 MinLength = filter.MinLength?.Ticks,
                 MinWidth = filter.MinWidth?.Ticks,
-            },
-            transaction).AsList();
-        var page = rows.Take(limit).ToList();
-        return (WithDefects(connection, transaction, page), rows.Count > limit ? page[^1].Sequence : null);
+            });
+        return ([.. found.Take(limit).Select(state => state.ToBoard())], found.Count > limit ? found[limit - 1].Row.Sequence : null);
     }
 
     /// <summary>All boards that are free, as they are at one moment, oldest first.</summary>
     public IReadOnlyList<Board> ListFree()
     {
         using var connection = database.Connect();
-        // One transaction, so that a board changed meanwhile is neither missed nor told twice.
         using var transaction = connection.BeginTransaction(deferred: true);
-        var rows = connection.Query<BoardRow>(
-            $"SELECT {Columns} FROM boards WHERE status = @Status ORDER BY sequence", new { Status = Words.Of(BoardStatus.Free) }, transaction);
-        // By parts, because SQLite takes only so many parameters at once.
-        return [.. rows.Chunk(DefectsAtOnce).SelectMany(part => WithDefects(connection, transaction, [.. part]))];
+        return [.. BoardTable.Read(transaction, "WHERE status = 'free' ORDER BY sequence").Select(state => state.ToBoard())];
     }
 
     /// <summary>One board, or null.</summary>
@@ -100,87 +84,46 @@ public sealed class BoardStore(Database database, TimeProvider clock)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
-        var rows = connection.Query<BoardRow>($"SELECT {Columns} FROM boards WHERE id = @Id", new { Id = id }, transaction).AsList();
-        return WithDefects(connection, transaction, rows).SingleOrDefault();
+        return BoardTable.Find(transaction, id)?.ToBoard();
     }
 
     /// <summary>Logs boards, all or none; their ids are given here, and their times unless they have one.</summary>
-    public IReadOnlyList<Board> Add(IReadOnlyList<Board> boards)
+    /// <param name="boards">The boards.</param>
+    /// <param name="kind">What the journal calls it.</param>
+    public IReadOnlyList<Board> Add(IReadOnlyList<Board> boards, JournalKind kind = JournalKind.Log)
     {
-        using var connection = database.Connect();
-        using var transaction = connection.BeginTransaction();
-        var now = clock.GetUtcNow();
-        var first = connection.ExecuteScalar<long>(
-            "UPDATE board_sequence SET next = next + @Count RETURNING next - @Count", new { boards.Count }, transaction);
-        var logged = boards.Select((board, index) => board with { Id = BoardIds.FromNumber(first + index), LoggedAt = board.LoggedAt == default ? now : board.LoggedAt }).ToList();
-        for (var index = 0; index < logged.Count; index++)
-        {
-            Insert(connection, transaction, logged[index], first + index);
-        }
-
-        transaction.Commit();
-        return logged;
+        using var change = StockChange.Begin(database, clock);
+        var added = change.Add(boards);
+        change.Commit(kind);
+        return added;
     }
 
     /// <summary>Replaces what is known of the board with this id, but for the time it was logged; null if there is none.</summary>
     public Board? Replace(Board board)
     {
-        using var connection = database.Connect();
-        using var transaction = connection.BeginTransaction();
-        var old = connection.QuerySingleOrDefault<BoardRow>(
-            $"SELECT {Columns} FROM boards WHERE id = @Id", new { board.Id }, transaction);
-        if (old is null)
+        using var change = StockChange.Begin(database, clock);
+        if (change.Find(board.Id) is not { } old)
         {
             return null;
         }
 
-        var replaced = board with { LoggedAt = old.ToBoard([]).LoggedAt };
-        connection.Execute("DELETE FROM boards WHERE sequence = @Sequence", new { old.Sequence }, transaction);
-        Insert(connection, transaction, replaced, old.Sequence);
-        transaction.Commit();
+        var replaced = board with { LoggedAt = old.ToBoard().LoggedAt };
+        change.Write(BoardState.Of(replaced, old.Row.Sequence));
+        change.Commit(JournalKind.Edit);
         return replaced;
     }
 
     /// <summary>Forgets a board; false if there is none.</summary>
     public bool Delete(string id)
     {
-        using var connection = database.Connect();
-        using var transaction = connection.BeginTransaction();
-        var deleted = connection.Execute("DELETE FROM boards WHERE id = @Id", new { Id = id }, transaction);
-        transaction.Commit();
-        return deleted > 0;
-    }
+        using var change = StockChange.Begin(database, clock);
+        if (change.Find(id) is null)
+        {
+            return false;
+        }
 
-    private static void Insert(SqliteConnection connection, SqliteTransaction transaction, Board board, long sequence)
-    {
-        connection.Execute(
-            """
-            INSERT INTO boards (sequence, id, kind, species, thickness_ticks, width_ticks, length_ticks, quantity, surface,
-                                appearance, batch, left_end, right_end, bow_ticks, crook_ticks, cup_ticks, twist_ticks, place, source, note, status, logged_at)
-            VALUES (@Sequence, @Id, @Kind, @Species, @ThicknessTicks, @WidthTicks, @LengthTicks, @Quantity, @Surface,
-                    @Appearance, @Batch, @LeftEnd, @RightEnd, @BowTicks, @CrookTicks, @CupTicks, @TwistTicks, @Place, @Source, @Note, @Status, @LoggedAt)
-            """,
-            BoardRow.Of(board, sequence),
-            transaction);
-        connection.Execute(
-            """
-            INSERT INTO board_defects (board_sequence, ordinal, kind, x_ticks, y_ticks, length_ticks, width_ticks)
-            VALUES (@BoardSequence, @Ordinal, @Kind, @XTicks, @YTicks, @LengthTicks, @WidthTicks)
-            """,
-            board.Defects.Select((defect, ordinal) => DefectRow.Of(defect, sequence, ordinal)),
-            transaction);
-    }
-
-    private static List<Board> WithDefects(SqliteConnection connection, SqliteTransaction transaction, List<BoardRow> rows)
-    {
-        var defects = connection.Query<DefectRow>(
-            """
-            SELECT board_sequence AS BoardSequence, ordinal, kind, x_ticks AS XTicks, y_ticks AS YTicks,
-                   length_ticks AS LengthTicks, width_ticks AS WidthTicks
-            FROM board_defects WHERE board_sequence IN @Sequences ORDER BY board_sequence, ordinal
-            """,
-            new { Sequences = rows.Select(row => row.Sequence) },
-            transaction).ToLookup(defect => defect.BoardSequence);
-        return [.. rows.Select(row => row.ToBoard(defects[row.Sequence]))];
+        change.Erase(id);
+        change.Commit(JournalKind.Delete);
+        return true;
     }
 }

@@ -34,6 +34,11 @@ public sealed class DatabaseTests : IDisposable
         Assert.Equal(("K7M", 48768, Surface.Rough), (board.Id, board.Size.Width.Ticks, board.Surface));
         Assert.Equal("knot", Assert.Single(board.Defects).Kind);
         Assert.Equal((default, default, null), (board.Warp, board.Ends, board.Batch));
+        // What was there before the journal is its first line.
+        var journal = new JournalStore(database);
+        Assert.Equal((1L, 1), (journal.Check().Lines, journal.Check().Boards));
+        Assert.Empty(journal.Check().Differences);
+        Assert.Equal(["K7M"], Assert.Single(journal.List(null, 10).Lines, line => line.Kind == JournalKind.Opening).Boards);
         var known = board with
         {
             Surface = Surface.SkipPlaned,
@@ -45,6 +50,7 @@ public sealed class DatabaseTests : IDisposable
         var kept = store.Find("K7M")!;
         Assert.Equal((known.Surface, known.Batch, known.Ends, known.Warp), (kept.Surface, kept.Batch, kept.Ends, kept.Warp));
         Assert.True(store.Delete("K7M"));
+        Assert.Empty(journal.Check().Differences);
         using var migrated = Connect(path);
         Assert.Equal(Schema(Fresh()), Schema(migrated));
         using var backup = Connect($"{path}.before-{Database.SchemaVersion}-from-{version}");

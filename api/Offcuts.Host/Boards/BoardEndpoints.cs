@@ -58,7 +58,7 @@ internal static class BoardEndpoints
             ? ReadDocument(await RequestBody.ReadTextAsync(request, cancellationToken), workshop)
             : ReadEntries(await RequestBody.ReadAsync(request, WireJson.Default.BoardImport, cancellationToken), workshop);
         var catalogue = workshop.Catalogue();
-        var records = boards.Add(entered).Select(board => BoardMapping.ToRecord(board, catalogue)).ToList();
+        var records = boards.Add(entered, JournalKind.Import).Select(board => BoardMapping.ToRecord(board, catalogue)).ToList();
         return TypedResults.Created("/v1/boards", new BoardImportResult(records));
     }
 

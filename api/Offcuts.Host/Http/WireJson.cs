@@ -17,6 +17,8 @@ namespace Offcuts.Host.Http;
 [JsonSerializable(typeof(BoardPage))]
 [JsonSerializable(typeof(BoardImport))]
 [JsonSerializable(typeof(BoardImportResult))]
+[JsonSerializable(typeof(JournalPage))]
+[JsonSerializable(typeof(JournalCheckRecord))]
 [JsonSerializable(typeof(ShopEntry))]
 [JsonSerializable(typeof(ShopRecord))]
 [JsonSerializable(typeof(SpeciesEntry))]

@@ -34,6 +34,9 @@ internal static class Operations
             Document = Examples.BoardList,
         },
 
+        new("GET", "/v1/journal", "listJournal", "One page of the journal: every change of the stock, newest first.") { Query = Paging },
+        new("GET", "/v1/journal/check", "checkJournal", "Rebuilds the stock from the journal and compares it with what is stored."),
+
         new("GET", "/v1/shop", "getShop", "The shop: unit, currency, kerf, allowances, machines."),
         new("PUT", "/v1/shop", "replaceShop", "Replaces the shop; what is left out takes its default.") { Body = typeof(ShopEntry), Example = Examples.Shop },
         new("GET", "/v1/species", "listSpecies", "All species, the reference list and the shop's own."),

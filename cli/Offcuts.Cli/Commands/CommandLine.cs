@@ -3,6 +3,7 @@ using System.Reflection;
 using Offcuts.Cli.Commands.Boards;
 using Offcuts.Cli.Commands.Demo;
 using Offcuts.Cli.Commands.Designs;
+using Offcuts.Cli.Commands.Journal;
 using Offcuts.Cli.Commands.Offers;
 using Offcuts.Cli.Commands.Plans;
 using Offcuts.Cli.Commands.Prices;
@@ -31,7 +32,7 @@ internal static class CommandLine
         Verb[] verbs =
         [
             BoardsCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
-            ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
+            ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), JournalCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
             CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];
         foreach (var verb in verbs)

@@ -10,6 +10,8 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(BoardPage))]
 [JsonSerializable(typeof(BoardImport))]
 [JsonSerializable(typeof(BoardImportResult))]
+[JsonSerializable(typeof(JournalPage))]
+[JsonSerializable(typeof(JournalCheckRecord))]
 [JsonSerializable(typeof(ShopEntry))]
 [JsonSerializable(typeof(ShopRecord))]
 [JsonSerializable(typeof(SpeciesEntry))]

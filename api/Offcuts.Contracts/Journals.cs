@@ -1,0 +1,28 @@
+namespace Offcuts.Contracts;
+
+/// <summary>One change of the stock; the journal is only ever added to.</summary>
+/// <param name="Line">Its number, from 1 without gaps.</param>
+/// <param name="At">When (UTC).</param>
+/// <param name="Kind">
+/// <c>opening</c> (what was there before the journal), <c>log</c>, <c>import</c>, <c>edit</c>, <c>delete</c>, <c>accept</c>, <c>release</c>,
+/// <c>expire</c>, <c>close</c> or <c>undo</c>.
+/// </param>
+/// <param name="Boards">The ids of the boards that it touched.</param>
+public sealed record JournalLineRecord(long Line, DateTimeOffset At, string Kind, IReadOnlyList<string> Boards);
+
+/// <summary>One page of the journal.</summary>
+/// <param name="Items">The lines, newest first.</param>
+/// <param name="Next">Cursor of the next page; null on the last.</param>
+public sealed record JournalPage(IReadOnlyList<JournalLineRecord> Items, string? Next);
+
+/// <summary>What rebuilding the inventory from the journal came to.</summary>
+/// <param name="Agrees">Whether the inventory is what the journal says.</param>
+/// <param name="Lines">Lines of the journal.</param>
+/// <param name="Boards">Boards that were rebuilt.</param>
+/// <param name="Differences">Where they do not agree.</param>
+public sealed record JournalCheckRecord(bool Agrees, long Lines, int Boards, IReadOnlyList<JournalDifferenceRecord> Differences);
+
+/// <summary>One place where inventory and journal do not agree.</summary>
+/// <param name="BoardId">The board.</param>
+/// <param name="Detail">What is different.</param>
+public sealed record JournalDifferenceRecord(string BoardId, string Detail);

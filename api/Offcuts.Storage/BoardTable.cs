@@ -1,0 +1,45 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace Offcuts.Storage;
+
+/// <summary>Reads boards with their defects; <see cref="StockChange"/> writes them.</summary>
+internal static class BoardTable
+{
+    // SQLite takes only so many parameters at once.
+    private const int DefectsAtOnce = 500;
+
+    private const string Columns = """
+        sequence, id, kind, species, thickness_ticks AS ThicknessTicks, width_ticks AS WidthTicks, length_ticks AS LengthTicks,
+        quantity, surface, appearance, batch, left_end AS LeftEnd, right_end AS RightEnd,
+        bow_ticks AS BowTicks, crook_ticks AS CrookTicks, cup_ticks AS CupTicks, twist_ticks AS TwistTicks, place, source, note, status, logged_at AS LoggedAt
+        """;
+
+    /// <summary>The boards that a condition and what follows it choose.</summary>
+    /// <param name="transaction">So that a board changed meanwhile is neither missed nor told twice.</param>
+    /// <param name="rest">SQL from <c>WHERE</c> on; never of what a user wrote.</param>
+    /// <param name="parameters">Its parameters.</param>
+    public static List<BoardState> Read(SqliteTransaction transaction, string rest, object? parameters = null)
+    {
+        var connection = transaction.Connection!;
+        var rows = connection.Query<BoardRow>($"SELECT {Columns} FROM boards {rest}", parameters, transaction).AsList();
+        return [.. rows.Chunk(DefectsAtOnce).SelectMany(part => WithDefects(transaction, part))];
+    }
+
+    /// <summary>One board, or null.</summary>
+    public static BoardState? Find(SqliteTransaction transaction, string id) =>
+        Read(transaction, "WHERE id = @Id", new { Id = id }).SingleOrDefault();
+
+    private static IEnumerable<BoardState> WithDefects(SqliteTransaction transaction, BoardRow[] rows)
+    {
+        var defects = transaction.Connection!.Query<DefectRow>(
+            """
+            SELECT board_sequence AS BoardSequence, ordinal, kind, x_ticks AS XTicks, y_ticks AS YTicks,
+                   length_ticks AS LengthTicks, width_ticks AS WidthTicks
+            FROM board_defects WHERE board_sequence IN @Sequences ORDER BY board_sequence, ordinal
+            """,
+            new { Sequences = rows.Select(row => row.Sequence) },
+            transaction).ToLookup(defect => defect.BoardSequence);
+        return rows.Select(row => new BoardState(row, [.. defects[row.Sequence]]));
+    }
+}

@@ -1,0 +1,108 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+using Offcuts.Domain;
+
+namespace Offcuts.Storage;
+
+/// <summary>
+/// One change of the stock: one transaction, and one line in the journal. Nothing else writes to boards and their defects, so that
+/// the journal always tells how the stock became what it is. What is not committed has never been.
+/// </summary>
+internal sealed class StockChange : IDisposable
+{
+    private readonly SqliteConnection connection;
+    private readonly SqliteTransaction transaction;
+
+    // By id; the last state counts, null for a board that is no longer there.
+    private readonly SortedDictionary<string, BoardState?> touched = new(StringComparer.Ordinal);
+
+    private StockChange(SqliteConnection connection, DateTimeOffset now)
+    {
+        this.connection = connection;
+        // Takes the right to write at once: what is read here stays true until the commit.
+        transaction = connection.BeginTransaction();
+        Now = now;
+    }
+
+    /// <summary>The one time of the change.</summary>
+    public DateTimeOffset Now { get; }
+
+    /// <summary>The transaction, to read in.</summary>
+    public SqliteTransaction Transaction => transaction;
+
+    public static StockChange Begin(Database database, TimeProvider clock) => new(database.Connect(), clock.GetUtcNow());
+
+    /// <summary>One board as it is now, or null.</summary>
+    public BoardState? Find(string id) => touched.TryGetValue(id, out var state) ? state : BoardTable.Find(transaction, id);
+
+    /// <summary>Adds boards; their ids are given here, and their times unless they have one.</summary>
+    public IReadOnlyList<Board> Add(IReadOnlyList<Board> boards)
+    {
+        var first = connection.ExecuteScalar<long>(
+            "UPDATE board_sequence SET next = next + @Count RETURNING next - @Count", new { boards.Count }, transaction);
+        var added = boards.Select((board, index) => board with
+        {
+            Id = BoardIds.FromNumber(first + index),
+            LoggedAt = board.LoggedAt == default ? Now : board.LoggedAt,
+        }).ToList();
+        foreach (var (index, board) in added.Index())
+        {
+            Write(BoardState.Of(board, first + index));
+        }
+
+        return added;
+    }
+
+    /// <summary>Makes a board what the state says, whatever it was and whether or not it was there.</summary>
+    public void Write(BoardState state)
+    {
+        Erase(state.Row.Id);
+        connection.Execute(
+            """
+            INSERT INTO boards (sequence, id, kind, species, thickness_ticks, width_ticks, length_ticks, quantity, surface,
+                                appearance, batch, left_end, right_end, bow_ticks, crook_ticks, cup_ticks, twist_ticks, place, source, note, status, logged_at)
+            VALUES (@Sequence, @Id, @Kind, @Species, @ThicknessTicks, @WidthTicks, @LengthTicks, @Quantity, @Surface,
+                    @Appearance, @Batch, @LeftEnd, @RightEnd, @BowTicks, @CrookTicks, @CupTicks, @TwistTicks, @Place, @Source, @Note, @Status, @LoggedAt)
+            """,
+            state.Row,
+            transaction);
+        connection.Execute(
+            """
+            INSERT INTO board_defects (board_sequence, ordinal, kind, x_ticks, y_ticks, length_ticks, width_ticks)
+            VALUES (@BoardSequence, @Ordinal, @Kind, @XTicks, @YTicks, @LengthTicks, @WidthTicks)
+            """,
+            state.Defects,
+            transaction);
+        touched[state.Row.Id] = state;
+    }
+
+    /// <summary>Takes a board out of the inventory.</summary>
+    public void Erase(string id)
+    {
+        connection.Execute("DELETE FROM boards WHERE id = @Id", new { Id = id }, transaction);
+        touched[id] = null;
+    }
+
+    /// <summary>Writes the line and commits.</summary>
+    /// <returns>The line's number.</returns>
+    public long Commit(JournalKind kind)
+    {
+        var line = connection.ExecuteScalar<long>(
+            "INSERT INTO journal (line, at, kind) SELECT coalesce(max(line), 0) + 1, @At, @Kind FROM journal RETURNING line",
+            new { At = Stamp.Of(Now), Kind = Words.Of(kind) },
+            transaction);
+        connection.Execute(
+            "INSERT INTO journal_boards (line, board_id, state) VALUES (@Line, @Id, @State)",
+            touched.Select(board => new { Line = line, Id = board.Key, State = board.Value?.ToJson() }),
+            transaction);
+        transaction.Commit();
+        return line;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        transaction.Dispose();
+        connection.Dispose();
+    }
+}

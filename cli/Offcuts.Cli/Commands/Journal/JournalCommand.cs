@@ -1,0 +1,93 @@
+using System.CommandLine;
+using System.Globalization;
+using Offcuts.Cli.Connections;
+using Offcuts.Contracts;
+
+namespace Offcuts.Cli.Commands.Journal;
+
+/// <summary><c>offcuts journal</c>.</summary>
+internal static class JournalCommand
+{
+    private const int MostIds = 6;
+
+    private static readonly Option<int?> Newest = new("--newest") { Description = "Only so many of the newest lines (all if left out)", HelpName = "COUNT", CustomParser = Values.Whole };
+
+    public static Verb Create() => new Verb("journal", "Everything that ever changed the stock, line by line", "offcuts journal list")
+        .With(
+            new Verb("list", "List the journal, newest first", "offcuts journal list --newest 20", "offcuts journal list --json").With(Newest).Does(ListAsync),
+            new Verb("check", "Rebuild the stock from the journal and compare it with what is stored", "offcuts journal check").Does(CheckAsync));
+
+    private static async Task<int> ListAsync(Run run)
+    {
+        if (run.Get(Newest) is < 1 or > Paging.Largest)
+        {
+            throw CliException.Usage($"--newest: give 1 to {Paging.Largest}, or leave it out for all.");
+        }
+
+        var lines = await LinesAsync(run);
+        if (run.Json)
+        {
+            run.WriteJson(new JournalPage(lines, null), ClientJson.Default.JournalPage);
+            return ExitCode.Ok;
+        }
+
+        if (lines.Count == 0)
+        {
+            run.Say("Nothing was ever logged. Begin with 'offcuts boards add'.");
+            return ExitCode.Ok;
+        }
+
+        var table = new Table(">LINE", "WHEN", "WHAT", "BOARDS");
+        foreach (var line in lines)
+        {
+            table.Add(
+                line.Line.ToString(CultureInfo.InvariantCulture), line.At.ToString("yyyy-MM-dd HH:mm'Z'", CultureInfo.InvariantCulture), line.Kind,
+                Ids(line.Boards));
+        }
+
+        table.Write(run.Terminal);
+        return ExitCode.Ok;
+    }
+
+    private static async Task<List<JournalLineRecord>> LinesAsync(Run run)
+    {
+        var api = await run.ConnectAsync();
+        if (run.Get(Newest) is { } count)
+        {
+            return [.. (await api.ListJournalAsync(new PageQuery { Limit = count }, run.Cancellation)).Items];
+        }
+
+        return await Paging.AllAsync<JournalLineRecord>(async cursor =>
+        {
+            var page = await api.ListJournalAsync(new PageQuery { Limit = Paging.Largest, Cursor = cursor }, run.Cancellation);
+            return (page.Items, page.Next);
+        });
+    }
+
+    // An import touches up to a thousand.
+    private static string Ids(IReadOnlyList<string> ids) => ids.Count <= MostIds
+        ? string.Join(", ", ids)
+        : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", ids.Take(MostIds - 1))} and {ids.Count - MostIds + 1} more");
+
+    private static async Task<int> CheckAsync(Run run)
+    {
+        var check = await (await run.ConnectAsync()).CheckJournalAsync(run.Cancellation);
+        if (run.Json)
+        {
+            run.WriteJson(check, ClientJson.Default.JournalCheckRecord);
+        }
+        else
+        {
+            run.Terminal.Out.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{check.Lines} lines make {check.Boards} {(check.Boards == 1 ? "board" : "boards")}. {(check.Agrees ? "That is the stock as it is stored." : "The stock as it is stored differs:")}"));
+            foreach (var difference in check.Differences)
+            {
+                run.Terminal.Out.WriteLine(SafeText.Of($"  {difference.BoardId}: {difference.Detail}"));
+            }
+        }
+
+        return check.Agrees ? ExitCode.Ok
+            : throw new CliException("data-integrity", "The stock is not what the journal says: the file was changed from outside. Put a copy of it back, or log what you have anew.");
+    }
+}
