@@ -26,7 +26,7 @@ public sealed class DesignStore(Database database, TimeProvider clock)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction();
-        var known = Read(connection, transaction, "WHERE v.version = @Version", new { Version = version }).SingleOrDefault();
+        var known = FindVersion(connection, transaction, version);
         var design = connection.ExecuteScalar<long>(
             """
             INSERT INTO designs (reference, current_version) VALUES (@Reference, @Version)
@@ -42,34 +42,30 @@ public sealed class DesignStore(Database database, TimeProvider clock)
                 transaction);
         }
 
-        var stored = Read(connection, transaction, "WHERE v.version = @Version", new { Version = version }).Single();
+        var stored = FindVersion(connection, transaction, version)!.ToDesign();
         transaction.Commit();
-        return (stored.ToDesign(), known is null);
+        return (stored, known is null);
     }
 
     /// <summary>The current version of a reference, or else the version with this id; null if there is neither.</summary>
     public StoredDesign? Find(string referenceOrVersion)
     {
         using var connection = database.Connect();
-        return Read(
-            connection,
-            null,
-            """
-            WHERE (d.reference = @Wanted AND v.version = d.current_version) OR v.version = @Wanted
+        return connection.QuerySingleOrDefault<DesignRow>(
+            $"""
+            {Versions} WHERE (d.reference = @Wanted AND v.version = d.current_version) OR v.version = @Wanted
             ORDER BY d.reference = @Wanted DESC LIMIT 1
             """,
-            new { Wanted = referenceOrVersion }).SingleOrDefault()?.ToDesign();
+            new { Wanted = referenceOrVersion })?.ToDesign();
     }
 
     /// <summary>Up to <paramref name="limit"/> current versions after a place in the sequence, and the place after which more follow.</summary>
     public (IReadOnlyList<StoredDesign> Designs, long? Next) List(long after, int limit)
     {
         using var connection = database.Connect();
-        var rows = Read(
-            connection,
-            null,
-            "WHERE v.version = d.current_version AND d.sequence > @After ORDER BY d.sequence LIMIT @Rows",
-            new { After = after, Rows = limit + 1 });
+        var rows = connection.Query<DesignRow>(
+            $"{Versions} WHERE v.version = d.current_version AND d.sequence > @After ORDER BY d.sequence LIMIT @Rows",
+            new { After = after, Rows = limit + 1 }).AsList();
         return ([.. rows.Take(limit).Select(row => row.ToDesign())], rows.Count > limit ? rows[limit - 1].Sequence : null);
     }
 
@@ -77,7 +73,7 @@ public sealed class DesignStore(Database database, TimeProvider clock)
     public IReadOnlyList<StoredDesign> ListVersions(string reference)
     {
         using var connection = database.Connect();
-        return [.. Read(connection, null, "WHERE d.reference = @Reference ORDER BY v.sequence DESC", new { Reference = reference })
+        return [.. connection.Query<DesignRow>($"{Versions} WHERE d.reference = @Reference ORDER BY v.sequence DESC", new { Reference = reference })
             .Select(row => row.ToDesign())];
     }
 
@@ -88,23 +84,6 @@ public sealed class DesignStore(Database database, TimeProvider clock)
         return connection.Execute("DELETE FROM designs WHERE reference = @Reference", new { Reference = reference }) > 0;
     }
 
-    private static List<Row> Read(SqliteConnection connection, SqliteTransaction? transaction, string which, object values) =>
-        connection.Query<Row>($"{Versions} {which}", values, transaction).AsList();
-
-    private sealed class Row
-    {
-        public long Sequence { get; init; }
-
-        public string Reference { get; init; } = "";
-
-        public string Version { get; init; } = "";
-
-        public bool Current { get; init; }
-
-        public string CreatedAt { get; init; } = "";
-
-        public string Content { get; init; } = "";
-
-        public StoredDesign ToDesign() => new(Reference, Version, Current, Stamp.Read(CreatedAt), Content);
-    }
+    private static DesignRow? FindVersion(SqliteConnection connection, SqliteTransaction transaction, string version) =>
+        connection.QuerySingleOrDefault<DesignRow>($"{Versions} WHERE v.version = @Version", new { Version = version }, transaction);
 }

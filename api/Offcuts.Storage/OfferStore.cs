@@ -83,10 +83,10 @@ public sealed class OfferStore(Database database, TimeProvider clock)
     public IReadOnlyList<(string Supplier, DateTimeOffset UpdatedAt, int Offers, string? Name)> ListSuppliers()
     {
         using var connection = database.Connect();
-        return [.. connection.Query<(string Supplier, string UpdatedAt, int Offers, string? Name)>(
+        return [.. connection.Query<PriceListRow>(
             """
-            SELECT p.supplier, p.updated_at, (SELECT count(*) FROM offers o WHERE o.supplier = p.supplier),
-                (SELECT json_extract(o.content, '$.supplierName') FROM offers o WHERE o.supplier = p.supplier ORDER BY o.sequence LIMIT 1)
+            SELECT p.supplier, p.updated_at AS UpdatedAt, (SELECT count(*) FROM offers o WHERE o.supplier = p.supplier) AS Offers,
+                (SELECT json_extract(o.content, '$.supplierName') FROM offers o WHERE o.supplier = p.supplier ORDER BY o.sequence LIMIT 1) AS Name
             FROM price_lists p ORDER BY p.supplier
             """).Select(row => (row.Supplier, Stamp.Read(row.UpdatedAt), row.Offers, row.Name))];
     }
@@ -95,7 +95,7 @@ public sealed class OfferStore(Database database, TimeProvider clock)
     public (IReadOnlyList<string> Offers, long? Next) List(OfferFilter filter, long after, int limit)
     {
         using var connection = database.Connect();
-        var rows = connection.Query<(long Sequence, string Content)>(
+        var rows = connection.Query<OfferRow>(
             """
             SELECT sequence, content FROM offers
             WHERE sequence > @After
@@ -128,7 +128,7 @@ public sealed class OfferStore(Database database, TimeProvider clock)
     private static void RefuseTaken(SqliteConnection connection, SqliteTransaction transaction, IReadOnlyList<StoredOffer> offers)
     {
         var ids = offers.Select(offer => offer.Id).ToList();
-        var taken = connection.QueryFirstOrDefault<(string Id, string Supplier)?>(
+        var taken = connection.QueryFirstOrDefault<OfferRow>(
             "SELECT id, supplier FROM offers WHERE id IN @Ids ORDER BY sequence LIMIT 1", new { Ids = ids }, transaction);
         if (taken is { } other)
         {

@@ -147,6 +147,6 @@ public sealed class PlanStore(Database database, TimeProvider clock)
     public IReadOnlyList<(string Id, string Owner)> ListUnderWay()
     {
         using var connection = database.Connect();
-        return connection.Query<(string Id, string Owner)>("SELECT id, owner FROM plan_runs WHERE state IN ('queued', 'planning')").AsList();
+        return [.. connection.Query<PlanRow>("SELECT id, owner FROM plan_runs WHERE state IN ('queued', 'planning')").Select(row => (row.Id, row.Owner))];
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.RegularExpressions;
@@ -40,6 +41,7 @@ internal static partial class JsonFaults
             : message;
     }
 
+    [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "WireJson names every class of the wire, so that none is trimmed.")]
     private static string Fields(string type) =>
         typeof(BoardEntry).Assembly.GetType(type) is { } wire && WireJson.Default.GetTypeInfo(wire) is { } info
             ? string.Join(", ", info.Properties.Select(property => property.Name))

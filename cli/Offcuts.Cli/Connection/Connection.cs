@@ -15,7 +15,7 @@ internal sealed class Connection : IAsyncDisposable
     {
         this.embedded = embedded;
         client = new HttpClient(handler) { BaseAddress = address, Timeout = AnswerTimeout };
-        Api = RestService.For<IOffcutsApi>(client, new RefitSettings(new SystemTextJsonContentSerializer(ClientJson.Default.Options)));
+        Api = RestService.ForGenerated<IOffcutsApi>(client, new RefitSettings(new SystemTextJsonContentSerializer(ClientJson.Default.Options)));
     }
 
     /// <summary>The API.</summary>
