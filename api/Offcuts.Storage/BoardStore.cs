@@ -1,3 +1,4 @@
+using Dapper;
 using Offcuts.Domain;
 
 namespace Offcuts.Storage;
@@ -43,9 +44,9 @@ public sealed class BoardStore(Database database, TimeProvider clock)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
-        var found = BoardTable.Read(
-            transaction,
-            """
+        var rows = connection.Query<BoardRow>(
+            $"""
+            {BoardTable.Rows}
             WHERE sequence > @After
               AND (@Species IS NULL OR species = @Species) AND (@Place IS NULL OR place = @Place) AND (@Batch IS NULL OR batch = @Batch)
               AND (@Status IS NULL OR status = @Status) AND (@Kind IS NULL OR kind = @Kind)
@@ -67,7 +68,9 @@ public sealed class BoardStore(Database database, TimeProvider clock)
                 MaxThickness = filter.MaxThickness?.Ticks,
                 MinLength = filter.MinLength?.Ticks,
                 MinWidth = filter.MinWidth?.Ticks,
-            });
+            },
+            transaction);
+        var found = BoardTable.Read(transaction, rows);
         return ([.. found.Take(limit).Select(state => state.ToBoard())], found.Count > limit ? found[limit - 1].Row.Sequence : null);
     }
 
@@ -76,7 +79,8 @@ public sealed class BoardStore(Database database, TimeProvider clock)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
-        return [.. BoardTable.Read(transaction, "WHERE status = 'free' ORDER BY sequence").Select(state => state.ToBoard())];
+        return [.. BoardTable.Read(transaction, connection.Query<BoardRow>($"{BoardTable.Rows} WHERE status = 'free' ORDER BY sequence", transaction: transaction))
+            .Select(state => state.ToBoard())];
     }
 
     /// <summary>One board, or null.</summary>

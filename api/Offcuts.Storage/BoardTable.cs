@@ -9,26 +9,23 @@ internal static class BoardTable
     // SQLite takes only so many parameters at once.
     private const int DefectsAtOnce = 500;
 
-    private const string Columns = """
-        sequence, id, kind, species, thickness_ticks AS ThicknessTicks, width_ticks AS WidthTicks, length_ticks AS LengthTicks,
+    /// <summary>All rows; what restricts and orders them follows.</summary>
+    public const string Rows = """
+        SELECT sequence, id, kind, species, thickness_ticks AS ThicknessTicks, width_ticks AS WidthTicks, length_ticks AS LengthTicks,
         quantity, surface, appearance, batch, left_end AS LeftEnd, right_end AS RightEnd,
         bow_ticks AS BowTicks, crook_ticks AS CrookTicks, cup_ticks AS CupTicks, twist_ticks AS TwistTicks, place, source, note, status, logged_at AS LoggedAt
+        FROM boards
         """;
 
-    /// <summary>The boards that a condition and what follows it choose.</summary>
+    /// <summary>Boards with their defects.</summary>
     /// <param name="transaction">So that a board changed meanwhile is neither missed nor told twice.</param>
-    /// <param name="rest">SQL from <c>WHERE</c> on; never of what a user wrote.</param>
-    /// <param name="parameters">Its parameters.</param>
-    public static List<BoardState> Read(SqliteTransaction transaction, string rest, object? parameters = null)
-    {
-        var connection = transaction.Connection!;
-        var rows = connection.Query<BoardRow>($"SELECT {Columns} FROM boards {rest}", parameters, transaction).AsList();
-        return [.. rows.Chunk(DefectsAtOnce).SelectMany(part => WithDefects(transaction, part))];
-    }
+    /// <param name="rows">Their rows, read in it.</param>
+    public static List<BoardState> Read(SqliteTransaction transaction, IEnumerable<BoardRow> rows) =>
+        [.. rows.Chunk(DefectsAtOnce).SelectMany(part => WithDefects(transaction, part))];
 
     /// <summary>One board, or null.</summary>
     public static BoardState? Find(SqliteTransaction transaction, string id) =>
-        Read(transaction, "WHERE id = @Id", new { Id = id }).SingleOrDefault();
+        Read(transaction, transaction.Connection!.Query<BoardRow>($"{Rows} WHERE id = @Id", new { Id = id }, transaction)).SingleOrDefault();
 
     private static IEnumerable<BoardState> WithDefects(SqliteTransaction transaction, BoardRow[] rows)
     {

@@ -13,13 +13,13 @@ public sealed class JournalStore(Database database)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
-        var rows = connection.Query<(long Line, string At, string Kind)>(
+        var rows = connection.Query<LineRow>(
             "SELECT line, at, kind FROM journal WHERE @Before IS NULL OR line < @Before ORDER BY line DESC LIMIT @Rows",
             new { Before = before, Rows = limit + 1 },
             transaction).AsList();
         var page = rows.Take(limit).ToList();
-        var boards = connection.Query<(long Line, string Id)>(
-            "SELECT line, board_id FROM journal_boards WHERE line IN @Lines ORDER BY line, board_id",
+        var boards = connection.Query<LineBoardRow>(
+            "SELECT line, board_id AS Id FROM journal_boards WHERE line IN @Lines ORDER BY line, board_id",
             new { Lines = page.Select(row => row.Line) },
             transaction).ToLookup(board => board.Line, board => board.Id);
         return (
@@ -33,7 +33,8 @@ public sealed class JournalStore(Database database)
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
         var rebuilt = Rebuild(connection, transaction);
-        var stored = BoardTable.Read(transaction, "ORDER BY sequence").ToDictionary(state => state.Row.Id, StringComparer.Ordinal);
+        var stored = BoardTable.Read(transaction, connection.Query<BoardRow>($"{BoardTable.Rows} ORDER BY sequence", transaction: transaction))
+            .ToDictionary(state => state.Row.Id, StringComparer.Ordinal);
         var differences = rebuilt.Keys.Union(stored.Keys, StringComparer.Ordinal).Order(StringComparer.Ordinal)
             .Select(id => Difference(id, rebuilt.GetValueOrDefault(id), stored.GetValueOrDefault(id))).OfType<JournalDifference>();
         return new JournalCheck(
@@ -42,8 +43,8 @@ public sealed class JournalStore(Database database)
 
     // With max() SQLite takes the other columns from the row that has it.
     private static Dictionary<string, BoardState> Rebuild(SqliteConnection connection, SqliteTransaction transaction) =>
-        connection.Query<(string Id, string? State, long Line)>(
-            "SELECT board_id, state, max(line) FROM journal_boards GROUP BY board_id", transaction: transaction)
+        connection.Query<LineBoardRow>(
+            "SELECT board_id AS Id, state, max(line) AS Line FROM journal_boards GROUP BY board_id", transaction: transaction)
         .Where(last => last.State is not null)
         .ToDictionary(last => last.Id, last => BoardState.Read(last.State!), StringComparer.Ordinal);
 
