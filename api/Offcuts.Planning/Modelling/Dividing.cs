@@ -30,7 +30,7 @@ internal sealed class Dividing(Length kerf, IReadOnlyList<DefectBox> boxes, Divi
     /// <param name="target">The largest clear rectangle: freeing just that is among the ways, unless another has more.</param>
     public List<Way> Run(Rect face, Rect usable, Rect? target)
     {
-        var ways = Ways(usable).ConvertAll(way => way with { Tree = Region.Isolate(face, usable, kerf, way.Tree) });
+        var ways = Ways(usable).ConvertAll(way => way with { Tree = Region.Isolate(face, usable, kerf, way.Tree).WithoutIdleCuts(kerf) });
         if (target is not { } clear || worthOf(new AreaRegion(clear, [])) is not (> 0 and var worth))
         {
             return [.. ways.Take(effort.MostOfBoard)];

@@ -49,6 +49,10 @@ internal abstract record Region(Rect At)
 
         Region Next(Rect piece) => piece.Overlaps(target) ? Isolate(piece, target, kerf, area) : new ScrapRegion(piece);
     }
+
+    /// <summary>The same areas without cuts that take scrap off scrap: what lies before the first area, or behind the last, comes off in one cut.</summary>
+    /// <param name="kerf">Width of a cut.</param>
+    public virtual Region WithoutIdleCuts(Length kerf) => this;
 }
 
 /// <summary>An area from which blanks are cut; it holds nothing but defects of kinds that they tolerate.</summary>
@@ -60,4 +64,41 @@ internal sealed record AreaRegion(Rect At, IReadOnlyList<string> Kinds) : Region
 internal sealed record ScrapRegion(Rect At) : Region(At);
 
 /// <summary>A piece sawn in two. Where the blade runs out at an edge, or takes all that is left, one of the two is not there.</summary>
-internal sealed record SawnRegion(Rect At, FirstCut Direction, Rect Kerf, Region? Front, Region? Behind) : Region(At);
+internal sealed record SawnRegion(Rect At, FirstCut Direction, Rect Kerf, Region? Front, Region? Behind) : Region(At)
+{
+    public override Region WithoutIdleCuts(Length kerf)
+    {
+        var row = Row(this).ToList();
+        var first = row.FindIndex(IsUseful);
+        var last = row.FindLastIndex(IsUseful);
+        if (first < 0 || (row.Take(first).Count(IsKerf) <= 1 && row.Skip(last).Count(IsKerf) <= 1))
+        {
+            return this with { Front = Front?.WithoutIdleCuts(kerf), Behind = Behind?.WithoutIdleCuts(kerf) };
+        }
+
+        var useful = Rebuilt(row[first..(last + 1)]);
+        return Isolate(At, useful.At, kerf, useful);
+    }
+
+    /// <summary>All pieces and kerfs that follow each other in its direction; a kerf has no piece.</summary>
+    private IEnumerable<(Rect At, Region? Piece)> Row(Region? region) => region is SawnRegion sawn && sawn.Direction == Direction
+        ? [.. Row(sawn.Front), (sawn.Kerf, null), .. Row(sawn.Behind)]
+        : region is null ? [] : [(region.At, region)];
+
+    private static bool IsUseful((Rect At, Region? Piece) item) => item.Piece is not (null or ScrapRegion);
+
+    private static bool IsKerf((Rect At, Region? Piece) item) => item.Piece is null;
+
+    private Region Rebuilt(List<(Rect At, Region? Piece)> row)
+    {
+        var cut = row.FindIndex(IsKerf);
+        if (cut < 0)
+        {
+            return row[0].Piece!;
+        }
+
+        var (low, high) = (row[0].At, row[^1].At);
+        var whole = low with { Length = high.Right - low.X, Width = high.Top - low.Y };
+        return new SawnRegion(whole, Direction, row[cut].At, cut == 0 ? null : row[0].Piece, cut + 1 == row.Count ? null : Rebuilt(row[(cut + 1)..]));
+    }
+}

@@ -46,6 +46,31 @@ public class EndsTests
         Assert.All(cut.Pieces.OfType<LeftoverPiece>(), piece => Assert.True(piece.At.X >= In(12)));
     }
 
+    /// <summary>A split through part of the width reaches beyond the trim; the part takes the whole width, so one cut at the split's end does for both.</summary>
+    [Theory]
+    [InlineData(EndState.Checked, EndState.Sound, 0)]
+    [InlineData(EndState.Sound, EndState.Checked, 36)]
+    [InlineData(EndState.Checked, EndState.Checked, 0)]
+    public void A_split_in_a_trimmed_end_goes_with_the_trim_in_one_cut(EndState left, EndState right, decimal x)
+    {
+        var split = new Defect("split", new Rect(In(x), In(1), In(4), In(1)));
+        var board = Board(Size(1, 4, 40)) with { Ends = new Ends(left, right), Defects = [split] };
+        var cut = Assert.Single(Plan(board, Part(Size(0.5m, 3.75m, 33)), Trims).Boards);
+        var atSplit = cut.Cuts.Where(saw => x == 0 ? saw.Kerf.X < In(5) : saw.Kerf.X > In(35)).ToList();
+        Assert.Equal(x == 0 ? split.Area.Right : split.Area.X + Trims.Kerf, Assert.Single(atSplit).Kerf.Right);
+    }
+
+    /// <summary>Wood beside the split is used, so the trim needs a cut of its own.</summary>
+    [Fact]
+    public void Beside_a_split_the_trim_is_cut_where_it_is()
+    {
+        var split = new Defect("split", new Rect(Length.Zero, Length.Zero, In(20), In(1)));
+        var board = Board(Size(1, 4, 40)) with { Ends = new Ends(EndState.Checked, EndState.Sound), Defects = [split] };
+        var plan = Plan(board, Part(Size(0.5m, 2, 38)), Trims);
+        Assert.Empty(plan.Missing);
+        Assert.Contains(Assert.Single(plan.Boards).Cuts, saw => saw.Direction == FirstCut.Crosscut && saw.Kerf.Right == In(1.5m));
+    }
+
     [Fact]
     public void A_leftover_has_the_ends_that_the_saw_or_the_board_gave_it()
     {
