@@ -67,20 +67,59 @@ public class ExtraPieceTests
         Assert.Equal(new PartCount("slat", 2, 0, null), Count(plan));
     }
 
+    /// <summary>A blank 45 thick holds two slices of 20, each with 1 to clean up, and a cut of 3: one blank must be, the waste beside it holds another.</summary>
+    [Fact]
+    public void Spares_are_resawn_too()
+    {
+        var shop = Shop with { ResawHeight = Mm(100), ResawKerf = Mm(3), ResawCleanup = Mm(1) };
+        var board = Board(103, 290) with { Size = new(Mm(45), Mm(103), Mm(290)) };
+        Assert.Equal(2, Count(Solve(Slat with { Spares = 5 }, [board], shop)).Spares);
+
+        // One spare needs no resaw.
+        var spare = Assert.Single(Solve(Slat with { Spares = 1 }, [board], shop).Boards[0].Pieces.OfType<PartPiece>(), piece => piece.Use == PieceUse.Spare);
+        Assert.Equal(Recipe.Plain, spare.Recipe);
+    }
+
+    /// <summary>
+    /// Blocks 100 long are milled on blanks of at least 305: two fit on that, three in a row with two kerfs take 306. Behind the blank that must be
+    /// there is so much waste.
+    /// </summary>
+    [Theory]
+    [InlineData(305, 5, 2, true)]
+    [InlineData(306, 5, 3, false)]
+    [InlineData(306, 2, 2, true)]
+    [InlineData(304, 5, 0, true)]
+    public void Spares_that_are_short_are_milled_several_in_a_row(int room, int wanted, int spares, bool carried)
+    {
+        var shop = Shop with { ShortBlanks = ShortBlanks.Refuse, ShortestAtPlaner = Mm(305), ShortestAtJointer = Mm(305) };
+        var block = Slat with { Finished = new(Mm(20), Mm(50), Mm(100)), Spares = wanted };
+        var plan = Solve(block, [Board(50, 0) with { Size = new(Mm(25), Mm(50), Mm(305 + 3 + room)) }], shop);
+        Assert.Equal(spares, Count(plan).Spares);
+        var blanks = plan.Boards[0].Pieces.OfType<PartPiece>().Where(piece => piece.Use == PieceUse.Spare).ToList();
+        Assert.Equal(Math.Min(spares, 1), blanks.Count);
+        Assert.Equal(Enumerable.Range(1, spares), blanks.SelectMany(spare => spare.Copies).Select(copy => copy.Copy));
+        Assert.All(blanks, spare => Assert.Equal(carried, spare.Recipe.Carried));
+    }
+
     private static PartCount Made(Part part, Board board) => Count(Solve(part, [board]));
 
     private static PartCount Count(Plan plan) => Assert.Single(plan.Counts);
 
-    private static Plan Solve(Part part, IReadOnlyList<Board> stock, int keepWidth = 110)
+    private static Shop Shop => new()
+    {
+        Kerf = Mm(3),
+        Surfaced = new Allowances(Length.Zero, Length.Zero, Mm(2)),
+        Keep = new Dimensions(Mm(5), Mm(110), Mm(300)),
+    };
+
+    private static Plan Solve(Part part, IReadOnlyList<Board> stock, int keepWidth) =>
+        Solve(part, stock, Shop with { Keep = new Dimensions(Mm(5), Mm(keepWidth), Mm(300)) });
+
+    private static Plan Solve(Part part, IReadOnlyList<Board> stock, Shop? shop = null)
     {
         var problem = new PlanningProblem
         {
-            Shop = new Shop
-            {
-                Kerf = Mm(3),
-                Surfaced = new Allowances(Length.Zero, Length.Zero, Mm(2)),
-                Keep = new Dimensions(Mm(5), Mm(keepWidth), Mm(300)),
-            },
+            Shop = shop ?? Shop,
             Design = new Design { Name = "slats", Parts = [part] },
             Stock = stock,
             Today = RandomShops.Today,

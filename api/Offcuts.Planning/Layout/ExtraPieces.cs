@@ -1,14 +1,17 @@
 using Offcuts.Domain;
+using Offcuts.Planning.Modelling;
 
 namespace Offcuts.Planning.Layout;
 
 /// <summary>
 /// Cuts more pieces than the fewest, and spares, from what the cut boards leave: first from waste, then from leftovers where the design lets
-/// them. Large ones come first, each where it fits best. No board is opened for them, so they cost nothing.
+/// them. Large ones come first, each where it fits best: as single blanks, several in a row where one would be too short for the machines, or
+/// resawn. No board is opened for them, so they cost nothing.
 /// </summary>
 internal sealed class ExtraPieces(PlanningProblem problem, IReadOnlyList<SawnBoard> boards, IReadOnlyList<MissingPart> missing)
 {
     private readonly Dictionary<(string Part, PieceUse Use), int> wanted = Wanted(problem, missing);
+    private readonly PartOptions options = new(problem.Shop, new Milling(problem.Shop));
 
     /// <summary>Cuts all that there is room for.</summary>
     public void Cut()
@@ -29,33 +32,34 @@ internal sealed class ExtraPieces(PlanningProblem problem, IReadOnlyList<SawnBoa
 
     private void Cut(Part part, PieceUse use, ExtraSource source)
     {
-        for (var left = wanted.GetValueOrDefault((part.Name, use)); left > 0; left--)
+        for (var left = wanted.GetValueOrDefault((part.Name, use)); left > 0;)
         {
-            if (Best(part, use, source) is not { } place)
+            if (Best(part, left, use, source) is not { } place)
             {
                 wanted[(part.Name, use)] = left;
                 return;
             }
 
             place.Cut();
+            left -= place.Pieces;
         }
 
         wanted.Remove((part.Name, use));
     }
 
-    /// <summary>The place that loses least: worth of a leftover, else area of what it is cut from.</summary>
-    private ExtraPlace? Best(Part part, PieceUse use, ExtraSource source)
+    /// <summary>The place that loses least for each piece: worth of a leftover, else area of what it is cut from.</summary>
+    private ExtraPlace? Best(Part part, int left, PieceUse use, ExtraSource source)
     {
         ExtraPlace? best = null;
         foreach (var board in boards)
         {
-            foreach (var blank in board.BlanksOf(part.Name))
+            foreach (var blank in board.BlanksOf(part.Name, left, options))
             {
                 foreach (var spot in ExtraSpot.On(board, problem.Shop).Where(spot => spot.IsFrom(source)))
                 {
                     foreach (var place in ExtraPlace.All(board, spot, blank, use, problem))
                     {
-                        best = best is null || place.Loss.CompareTo(best.Loss) < 0 ? place : best;
+                        best = best is null || place.LosesLessThan(best) ? place : best;
                     }
                 }
             }

@@ -23,8 +23,15 @@ internal sealed class ExtraPlace
         Loss = LossOf();
     }
 
+    /// <summary>How many pieces the blank gives.</summary>
+    public int Pieces => blank.Pieces;
+
     /// <summary>What is lost: worth of leftovers first, then the size of what it is cut from, then how little stays in one piece.</summary>
-    public (long Worth, Int128 Area, long Together) Loss { get; }
+    private (Int128 Worth, Int128 Area, long Together) Loss { get; }
+
+    /// <summary>Whether it loses less for each of its pieces.</summary>
+    public bool LosesLessThan(ExtraPlace other) =>
+        (Loss.Worth * other.Pieces, Loss.Area * other.Pieces, Loss.Together).CompareTo((other.Loss.Worth * Pieces, other.Loss.Area * Pieces, other.Loss.Together)) < 0;
 
     /// <summary>All ways that keep the stages and lie clear of what is lost.</summary>
     public static IEnumerable<ExtraPlace> All(SawnBoard board, ExtraSpot spot, BlankOption blank, PieceUse use, PlanningProblem problem)
@@ -124,7 +131,7 @@ internal sealed class ExtraPlace
         return !board.Lost.Any(lost => lost.Overlaps(at));
     }
 
-    private (long Worth, Int128 Area, long Together) LossOf()
+    private (Int128 Worth, Int128 Area, long Together) LossOf()
     {
         var second = Other(first);
         var kerf = problem.Shop.Kerf.Ticks;

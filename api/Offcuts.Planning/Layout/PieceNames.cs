@@ -12,16 +12,16 @@ internal sealed class PieceNames(PlanningModel model)
     // The copy of each part that is being glued up, and how many of its layers there are.
     private readonly (int Copy, int Layers)[] open = new (int, int)[model.Rows.Count];
 
-    /// <summary>Whether a blank is one of a part's, in one piece: so are extra pieces.</summary>
-    public bool IsOf(BlankOption blank, string part) =>
-        model.Rows[blank.Row].Name == part && blank.Recipe.Layers == 1 && (blank.Recipe.InRow == 1 || blank.Recipe.Carried);
+    /// <summary>The row of a part; null if it is not in the model.</summary>
+    public PartRow? RowOf(string part) => model.Rows.OfType<PartRow>().FirstOrDefault(row => row.Name == part);
 
-    /// <summary>The next extra piece of a part; where it lies is set later. Spares are numbered by themselves.</summary>
+    /// <summary>The blank for the next extra pieces of a part; where it lies is set later. Spares are numbered by themselves.</summary>
     public PartPiece Extra(BlankOption blank, in BoardClass cls, PieceUse use)
     {
         var row = (PartRow)model.Rows[blank.Row];
-        var copy = use == PieceUse.Spare ? ++spares[blank.Row] : ++made[blank.Row];
-        return new PartPiece(default, row.Name, [new PartCopy(copy)], blank.Turned, blank.Recipe with { Slices = 1 })
+        var numbers = use == PieceUse.Spare ? spares : made;
+        var copies = Enumerable.Range(0, blank.Pieces).Select(_ => new PartCopy(++numbers[blank.Row])).ToList();
+        return new PartPiece(default, row.Name, copies, blank.Turned, blank.Recipe with { Slices = blank.Resaws + 1 })
         {
             Finished = Finished(row, cls),
             Use = use,

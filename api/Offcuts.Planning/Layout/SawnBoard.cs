@@ -29,8 +29,11 @@ internal sealed class SawnBoard(Pattern pattern, PieceNames names, BoardCutter c
     /// <summary>Defects and trimmed ends and edges: nothing but waste may lie there.</summary>
     public required IReadOnlyList<Rect> Lost { get; init; }
 
-    /// <summary>The blanks of a part that may be cut from it.</summary>
-    public IEnumerable<BlankOption> BlanksOf(string part) => type.Profile.Blanks.Where(blank => names.IsOf(blank, part));
+    /// <summary>The blanks for so many pieces of a part, none of them layers, that may be cut from it.</summary>
+    public IEnumerable<BlankOption> BlanksOf(string part, int count, PartOptions options) =>
+        names.RowOf(part) is { } row && Array.Exists(type.Profile.Blanks, blank => blank.Row == row.Index)
+            ? options.Of(row with { Quantity = count, LayerCounts = [] }, type.Class).Select(blank => blank with { Pieces = Math.Min(blank.Pieces, count) })
+            : [];
 
     /// <summary>An extra piece of a part.</summary>
     public CutNode Extra((long Along, long Across) size, BlankOption blank, PieceUse use) => new(size.Along, size.Across)
