@@ -77,12 +77,11 @@ internal static class BoardSection
         }
 
         var warp = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId)?.Warp;
-        var stays = board.Defects.Where(piece.Holds).Select(defect => defect.Kind).Distinct().ToList();
         // In the order in which it is done: what is not flat is not resawn.
         return string.Join("; ", new[]
         {
             LossText.Of(piece.Piece.Loss, document.Unit, warp), piece.Steps ?? "", piece.Finished ?? "",
-            stays.Count > 0 ? $"{string.Join(", ", stays)} stays in it" : "",
+            StayingText.Of(piece.Piece.At, board.Defects.Where(piece.Holds), document.Unit),
         }.Where(said => said.Length > 0));
     }
 }

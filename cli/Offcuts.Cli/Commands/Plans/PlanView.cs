@@ -92,6 +92,11 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
                 {
                     to.WriteLine(SafeText.Of($"        {"",-NameWidth}{steps}"));
                 }
+
+                if (Stays(piece, board) is { Length: > 0 } stays)
+                {
+                    to.WriteLine(SafeText.Of($"        {"",-NameWidth}{stays}"));
+                }
             }
         }
     }
@@ -207,6 +212,13 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
     }
 
     private string Face(PieceRecord piece) => SizeText.FormatFace(Length.FromMillimetres(piece.WidthMm), Length.FromMillimetres(piece.LengthMm), unit);
+
+    private string Stays(PieceRecord piece, BoardCutRecord board) => piece.Kind is not ("part" or "strip") ? "" : StayingText.Of(
+        Area(piece.XMm, piece.YMm, piece.LengthMm, piece.WidthMm),
+        board.Defects.Select(defect => new Defect(defect.Kind, Area(defect.XMm, defect.YMm, defect.LengthMm, defect.WidthMm))), unit);
+
+    private static Rect Area(decimal x, decimal y, decimal length, decimal width) =>
+        new(Length.FromMillimetres(x), Length.FromMillimetres(y), Length.FromMillimetres(length), Length.FromMillimetres(width));
 
     private string Loss(PieceRecord piece) => Boards.Condition.Loss(piece, unit) is { Length: > 0 } loss ? $"; {loss}" : "";
 
