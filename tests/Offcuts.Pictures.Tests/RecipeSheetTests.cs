@@ -36,19 +36,19 @@ public class RecipeSheetTests
     public void Every_blank_says_what_becomes_of_it()
     {
         var rows = Page(RecipeSample.Document()).Descendants("section").Where(section => section.Attribute("class")?.Value == "board").SelectMany(Rows).ToList();
-        Assert.Contains(rows, row => row.Contains("Slat #1-#2", StringComparison.Ordinal) && row.Contains("resaw into 2, each 3/4\" thick", StringComparison.Ordinal)
+        Assert.Contains(rows, row => row.Contains("Slat #1..#2", StringComparison.Ordinal) && row.Contains("resaw into 2, each 3/4\" thick", StringComparison.Ordinal)
             && row.Contains("finished 5/8 x 4 3/4 x 20 in", StringComparison.Ordinal) && row.Contains("3/64\" counted for bow", StringComparison.Ordinal));
-        Assert.Contains(rows, row => row.Contains("Block #1-#3", StringComparison.Ordinal) && row.Contains("mill as one, then cut into 3 of 3\"", StringComparison.Ordinal));
+        Assert.Contains(rows, row => row.Contains("Block #1..#3", StringComparison.Ordinal) && row.Contains("mill as one, then cut into 3 of 3\"", StringComparison.Ordinal));
         Assert.Contains(rows, row => row.Contains("Leg #1 layer 2", StringComparison.Ordinal) && row.Contains("glue up 2 layers of 13/16\"", StringComparison.Ordinal));
         Assert.Contains(rows, row => row.Contains("Brace spare", StringComparison.Ordinal));
-        Assert.Contains(rows, row => row.Contains("Slat #3-#4", StringComparison.Ordinal) && row.Contains("knot", StringComparison.Ordinal));
+        Assert.Contains(rows, row => row.Contains("Slat #3..#4", StringComparison.Ordinal) && row.Contains("knot stays in it, ", StringComparison.Ordinal) && row.Contains(" from its lower edge", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Words_stand_beside_a_defect_that_stays_and_lines_to_numbers_beside_words()
     {
         var words = XElement.Parse(Diagram.Svg(RecipeSample.Document(), 1)).Descendants().Where(element => element.Name.LocalName == "text").Select(text => text.Value).ToList();
-        Assert.Contains(words, text => text.Contains("Slat #3-#4", StringComparison.Ordinal) && text.Contains("cut 5 x 20", StringComparison.Ordinal));
+        Assert.Contains(words, text => text.Contains("Slat #3..#4", StringComparison.Ordinal) && text.Contains("cut 5 x 20", StringComparison.Ordinal));
 
         // Cut 4, between brace and leg, has its number above the board.
         var thin = XElement.Parse(Diagram.Svg(RecipeSample.Document(), 2)).Descendants().ToList();

@@ -40,7 +40,7 @@ public static class RecipeText
         string Text(Length length) => LengthText.Format(length, shop.Unit);
     }
 
-    /// <summary>Which copies of its part a blank gives, such as <c>#1</c>, <c>#1-#3</c> or <c>#2 layer 1</c>.</summary>
+    /// <summary>Which copies of its part a blank gives, such as <c>#1</c>, <c>#1..#3</c> or <c>#2 layer 1</c>.</summary>
     public static string Copies(PartPiece piece) => Copies(piece.Copies, piece.Recipe.Layers > 1);
 
     /// <inheritdoc cref="Copies(PartPiece)"/>
@@ -49,6 +49,7 @@ public static class RecipeText
             $"#{one.Key} layer{(one.Count() > 1 ? "s" : "")} {string.Join("+", one.Select(copy => copy.Layer.ToString(System.Globalization.CultureInfo.InvariantCulture)))}"))
         : Runs([.. copies.Select(copy => copy.Copy).Order()]));
 
+    // With a hyphen a number could end up on a line of its own.
     private static IEnumerable<string> Runs(List<int> numbers)
     {
         for (var at = 0; at < numbers.Count;)
@@ -61,7 +62,7 @@ public static class RecipeText
 
             yield return end == at
                 ? FormattableString.Invariant($"#{numbers[at]}")
-                : FormattableString.Invariant($"#{numbers[at]}-#{numbers[end]}");
+                : FormattableString.Invariant($"#{numbers[at]}..#{numbers[end]}");
             at = end + 1;
         }
     }

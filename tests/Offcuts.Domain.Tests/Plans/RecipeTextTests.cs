@@ -39,8 +39,8 @@ public class RecipeTextTests
 
     [Theory]
     [InlineData(new[] { 1 }, "#1")]
-    [InlineData(new[] { 3, 1, 2 }, "#1-#3")]
-    [InlineData(new[] { 1, 2, 4, 6, 7 }, "#1-#2, #4, #6-#7")]
+    [InlineData(new[] { 3, 1, 2 }, "#1..#3")]
+    [InlineData(new[] { 1, 2, 4, 6, 7 }, "#1..#2, #4, #6..#7")]
     public void Copies_in_one_piece_are_named_in_runs(int[] copies, string expected) =>
         Assert.Equal(expected, RecipeText.Copies([.. copies.Select(copy => new PartCopy(copy))], layered: false));
 
