@@ -38,11 +38,4 @@ internal static class Words
     /// <summary>So many of a thing.</summary>
     public static string Count(int count, string one, string many) =>
         FormattableString.Invariant($"{count} {(count == 1 ? one : many)}");
-
-    /// <summary>Volume as the shop counts it: board feet, or cubic metres in a metric shop.</summary>
-    public static string Volume(decimal boardFeet, DisplayUnit unit) => unit switch
-    {
-        DisplayUnit.Inch => FormattableString.Invariant($"{boardFeet:0.0} bd ft"),
-        DisplayUnit.Millimetre => FormattableString.Invariant($"{boardFeet * 0.002359737216m:0.0000} m³"),
-    };
 }

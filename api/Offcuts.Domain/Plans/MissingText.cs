@@ -13,6 +13,8 @@ internal static class MissingText
         var panel = problem.Design.Panels.FirstOrDefault(panel => panel.Name == missing.Name);
         return (missing.Reason, part, panel) switch
         {
+            (MissingReason.TooFew, _, _) when OneBatch(part?.Group ?? panel?.Group, problem) is { } group =>
+                BatchText.NoneIsEnough(group, part?.Species ?? panel!.Species, problem),
             (MissingReason.TooFew, { } known, _) => $": it takes about {Blanks(known, missing.Quantity, problem)}",
             (MissingReason.TooFew, _, { } known) => $": it takes strips for about {Panels(known, missing.Quantity, problem)}",
             (MissingReason.TooWideForMachines or MissingReason.TooNarrow, { } known, _) when !IsSheet(known, problem) =>
@@ -22,6 +24,9 @@ internal static class MissingText
             _ => "",
         };
     }
+
+    private static FinishGroup? OneBatch(string? name, PlanningProblem problem) =>
+        problem.Design.Groups.FirstOrDefault(group => group.Name == name && group.Batch == BatchChoice.One);
 
     // The part itself would need less.
     private static bool IsForMachines(Part part, Length? needed, Shop shop) => shop.ShortBlanks == ShortBlanks.Refuse && needed is { } length

@@ -57,6 +57,8 @@ public static class PlanText
         var needed = missing.Needed is { } length ? $"; it takes {LengthText.Format(length, unit)} {what}" : "";
         return (missing.Closest, missing.Has) switch
         {
+            // Its size may be enough, but nothing of it may be used.
+            ({ } closest, { Ticks: 0 }) => $"{needed}, and of the closest, {closest}, defects and trimmed ends leave nothing",
             ({ } closest, { } has) => $"{needed}, and the closest, {closest}, has {LengthText.Format(has, unit)}",
             (null, { } has) => $"{needed}, and there is {LengthText.Format(has, unit)}",
             (_, null) => $"{needed}{Closest(missing)}",

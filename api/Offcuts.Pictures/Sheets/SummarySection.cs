@@ -67,7 +67,7 @@ internal static class SummarySection
     {
         var leftovers = plan.Boards.SelectMany(board => board.Pieces.OfType<LeftoverPiece>().Select(piece => Volume(board, piece))).ToList();
         return leftovers.Count == 0 ? "nothing"
-            : $"{Words.Count(leftovers.Count, "leftover", "leftovers")}, {Words.Volume(leftovers.Sum(), document.Unit)}, worth {Money(plan.WorthReturned, document)}";
+            : $"{Words.Count(leftovers.Count, "leftover", "leftovers")}, {VolumeText.Format(leftovers.Sum(), document.Unit)}, worth {Money(plan.WorthReturned, document)}";
     }
 
     private static string Money(Money amount, PlanDocument document) => MoneyText.Format(amount, document.Problem.Shop.Currency);

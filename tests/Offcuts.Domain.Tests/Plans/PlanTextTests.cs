@@ -32,6 +32,39 @@ public class PlanTextTests
             "Rail cannot be made: no board and no offer is long enough; it takes 977.9 mm in length, and the closest, K7M, has 914.4 mm.",
             PlanText.Of(new MissingPart("Rail", 1, MissingReason.TooShort, "K7M", Long, Short), DisplayUnit.Millimetre));
 
+    [Fact]
+    public void A_board_of_which_nothing_is_left_is_not_called_short() =>
+        Assert.Equal(
+            "Rail cannot be made: no board and no offer is long enough; it takes 38 1/2\" in length, and of the closest, K7M, defects and trimmed ends leave nothing.",
+            PlanText.Of(new MissingPart("Rail", 1, MissingReason.TooShort, "K7M", Long, Length.Zero), DisplayUnit.Inch));
+
+    /// <summary>Two boards of 1 x 6 x 96 in are 8 board feet, one is 4 (144 cubic inches to the board foot).</summary>
+    [Theory]
+    [InlineData(DisplayUnit.Inch, "8.0 bd ft", "4.0 bd ft")]
+    [InlineData(DisplayUnit.Millimetre, "0.0189 m³", "0.0094 m³")]
+    public void Where_no_batch_is_enough_it_names_them_and_advises_no_other_wood(DisplayUnit unit, string left, string right)
+    {
+        Board Of(string id, string? batch, int quantity) => new()
+        {
+            Id = id, Batch = batch, Quantity = quantity, Species = "white-ash", Size = Size("1 x 6 x 96"), LoggedAt = DateTimeOffset.UnixEpoch,
+        };
+        var problem = new PlanningProblem
+        {
+            Shop = new Shop { Unit = unit },
+            Stock = [Of("A", "right", 1), Of("B", "left", 2), Of("C", null, 9)],
+            Design = new Design
+            {
+                Name = "Table",
+                Parts = [new Part { Name = "Leg", Finished = Size("3/4 x 2 x 28"), Species = ["white-ash"], Group = "legs" }],
+                Groups = [new FinishGroup("legs", false, []) { Batch = BatchChoice.One }],
+            },
+        };
+        Assert.Equal(
+            "3 of Leg cannot be made: there is suitable wood, but too little of it: the finish group legs is to be of one batch, and no batch was found to give enough "
+            + $"(batch left: 2 boards, {left}; batch right: 1 board, {right}). Wood of another batch helps only if there is enough of it for the whole group.",
+            PlanText.Of(new MissingPart("Leg", 3, MissingReason.TooFew), problem));
+    }
+
     // Blank: finished 2 x 28 1/2 in and the shop's 1/4 in of width and 1/2 in of length; 1 3/4 in takes 8/4 with 3/16 in of milling.
     [Theory]
     [InlineData(MissingReason.TooFew, "Leg", 3, "3 of Leg cannot be made: there is suitable wood, but too little of it: it takes about 3 more blanks of 2 1/4 x 29 in from 8/4 black cherry.")]
