@@ -66,8 +66,27 @@ public sealed class RecipeEndpointsTests(Service service) : IClassFixture<Servic
         var sheet = (await service.Client.GetStringAsync($"/v1/plans/{id}/cut-sheet")).Replace('\u00A0', ' ');
         Assert.Contains("Layers in order: board and piece", sheet, StringComparison.Ordinal);
         Assert.All(
-            ["slat #1-#2", "resaw into 2, each 3/4\" thick", "block #1-#3", "mill as one, then cut into 3 of 3\"", "leg #1 layer 1", "leg #1 layer 2"],
+            ["slat #1..#2", "resaw into 2, each 3/4\" thick", "block #1..#3", "mill as one, then cut into 3 of 3\"", "leg #1 layer 1", "leg #1 layer 2"],
             (string words) => Assert.Contains(words, WebUtility.HtmlDecode(sheet), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Sentences_of_a_stored_design_are_told_in_the_unit_of_the_day_they_are_read()
+    {
+        var inline = JsonDocument.Parse(Inline).RootElement;
+        await service.SendAsync("POST", "/v1/designs", inline.GetProperty("design").GetRawText());
+        var request = $$"""{"design":"three-ways","budgetMs":3000,"inline":{"offers":[],"shop":{{inline.GetProperty("shop").GetRawText()}},"stock":{{inline.GetProperty("stock").GetRawText()}} } }""";
+        var made = await Service.ReadAsync(await service.SendAsync("POST", "/v1/plans", request, prefer: "wait=15"), HttpStatusCode.Created);
+        Assert.Equal("resaw into 2, each 3/4\" thick", Piece(made, "slat").GetProperty("steps").GetString());
+
+        await service.SendAsync("PUT", "/v1/shop", """{"unit":"millimetre"}""");
+        var place = $"/v1/plans/{made.GetProperty("id").GetString()}";
+        var read = await service.GetAsync(place);
+        Assert.Equal("resaw into 2, each ~19.1 mm thick", Piece(read, "slat").GetProperty("steps").GetString());
+        Assert.Contains("finished ~15.9 x 101.6 x 609.6 mm", (await service.Client.GetStringAsync(place + "/cut-sheet")).Replace('\u00A0', ' '), StringComparison.Ordinal);
+
+        await service.SendAsync("PUT", "/v1/shop", """{"unit":"inch"}""");
+        Assert.Equal(made.GetRawText(), (await service.GetAsync(place)).GetRawText());
     }
 
     [Theory]

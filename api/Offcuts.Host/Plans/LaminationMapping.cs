@@ -10,7 +10,6 @@ internal static class LaminationMapping
     public static PieceRecord ToRecord(PieceRecord record, PartPiece piece, PlanningProblem problem)
     {
         var recipe = piece.Recipe;
-        var part = problem.Design.Parts.First(part => part.Name == piece.Part);
         return record with
         {
             Name = piece.Part,
@@ -21,9 +20,13 @@ internal static class LaminationMapping
             Slices = recipe.Slices > 1 ? recipe.Slices : null,
             Layers = recipe.Layers > 1 ? recipe.Layers : null,
             Carried = recipe.Carried ? true : null,
-            Steps = RecipeText.Of(piece, part, problem.Shop),
+            Steps = Steps(piece, problem),
         };
     }
+
+    /// <summary>What to do with a blank, where it is not simply milled to one piece.</summary>
+    public static string? Steps(PartPiece piece, PlanningProblem problem) =>
+        RecipeText.Of(piece, problem.Design.Parts.First(part => part.Name == piece.Part), problem.Shop);
 
     public static PartPiece ToPiece(PieceRecord record, Rect at) => new(
         at, record.Name!,

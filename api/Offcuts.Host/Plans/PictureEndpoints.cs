@@ -35,7 +35,7 @@ internal static class PictureEndpoints
         }
 
         var catalogue = workshop.Catalogue();
-        var problem = ProblemMapping.Read(run.Asked.Problem, catalogue);
+        var problem = ReadersUnit.ProblemOf(run, workshop, catalogue);
         var drawn = ResultReading.ToPlan(JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult)!, problem);
         return new PlanDocument(drawn, problem, run.Asked.Id, run.Asked.DesignVersion, run.FinishedAt ?? run.RequestedAt, catalogue);
     }

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Http;
+using Offcuts.Host.Shops;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Plans;
@@ -25,7 +26,7 @@ internal static class PlanEndpoints
     }
 
     private static async Task<Results<Created<PlanRecord>, Accepted<PlanRecord>>> CreateAsync(
-        HttpRequest request, HttpResponse response, ProblemBuilder builder, PlanQueue queue, PlanStore store, CancellationToken cancellationToken)
+        HttpRequest request, HttpResponse response, ProblemBuilder builder, PlanQueue queue, PlanStore store, Workshop workshop, CancellationToken cancellationToken)
     {
         var asked = await RequestBody.ReadAsync(request, WireJson.Default.PlanRequest, cancellationToken);
         var (problem, design) = builder.Build(asked);
@@ -38,12 +39,12 @@ internal static class PlanEndpoints
             response.Headers["Preference-Applied"] = $"wait={wait.TotalSeconds}";
             if (await EndsWithinAsync(run, wait, cancellationToken))
             {
-                return TypedResults.Created(place, ToRecord(store.Find(run.Id)!));
+                return TypedResults.Created(place, ToRecord(store.Find(run.Id)!, workshop));
             }
         }
 
         response.Headers.RetryAfter = "1";
-        return TypedResults.Accepted(place, ToRecord(store.Find(run.Id)!));
+        return TypedResults.Accepted(place, ToRecord(store.Find(run.Id)!, workshop));
     }
 
     private static Ok<PlanPage> List(HttpRequest request, PlanStore store)
@@ -55,7 +56,7 @@ internal static class PlanEndpoints
         return TypedResults.Ok(new PlanPage([.. found.Select(ToSummary)], QueryReader.Next(request.HttpContext, next)));
     }
 
-    private static Ok<PlanRecord> Get(string id, HttpResponse response, PlanStore store)
+    private static Ok<PlanRecord> Get(string id, HttpResponse response, PlanStore store, Workshop workshop)
     {
         var run = FindRun(id, store);
         if (run.FinishedAt is null)
@@ -63,10 +64,10 @@ internal static class PlanEndpoints
             response.Headers.RetryAfter = "1";
         }
 
-        return TypedResults.Ok(ToRecord(run));
+        return TypedResults.Ok(ToRecord(run, workshop));
     }
 
-    private static async Task<Ok<PlanRecord>> CancelAsync(string id, PlanQueue queue, PlanStore store, CancellationToken cancellationToken)
+    private static async Task<Ok<PlanRecord>> CancelAsync(string id, PlanQueue queue, PlanStore store, Workshop workshop, CancellationToken cancellationToken)
     {
         var run = FindRun(id, store);
         if (run.FinishedAt is null)
@@ -85,7 +86,7 @@ internal static class PlanEndpoints
             }
         }
 
-        return TypedResults.Ok(ToRecord(store.Find(run.Asked.Id)!));
+        return TypedResults.Ok(ToRecord(store.Find(run.Asked.Id)!, workshop));
     }
 
     private static Ok<InlineProblem> GetProblem(string id, PlanStore store) => TypedResults.Ok(
@@ -104,17 +105,19 @@ internal static class PlanEndpoints
         }
     }
 
-    private static PlanRecord ToRecord(StoredPlanRun run) => new(
+    private static PlanRecord ToRecord(StoredPlanRun run, Workshop workshop) => ToRecord(run, ReadersUnit.PlanOf(run, workshop));
+
+    private static PlanRecord ToRecord(StoredPlanRun run, PlanResult? plan) => new(
         run.Asked.Id, Words.Of(run.State), run.RequestedAt, run.FinishedAt,
         new PlanDesign(run.Asked.DesignName, run.Asked.DesignVersion, run.Asked.DesignReference),
         run.Asked.BudgetMs, run.Asked.Seed,
         run.Progress is { } progress ? JsonSerializer.Deserialize(progress, WireJson.Default.PlanProgressRecord) : null,
         run.Failure is { } failure ? JsonSerializer.Deserialize(failure, WireJson.Default.PlanFailure) : null,
-        run.Plan is { } plan ? JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult) : null);
+        plan);
 
     private static PlanSummary ToSummary(StoredPlanRun run)
     {
-        var record = ToRecord(run);
+        var record = ToRecord(run, run.Plan is { } plan ? JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult) : null);
         return new(
             record.Id, record.State, record.RequestedAt, record.Design, record.Plan?.Status, record.Plan?.Currency, record.Plan?.TotalCost, record.Plan?.Gap);
     }

@@ -35,7 +35,7 @@ internal static class ResultMapping
         decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
     }
 
-    private static PartCountRecord ToRecord(PartCount count, PlanningProblem problem) => new(
+    public static PartCountRecord ToRecord(PartCount count, PlanningProblem problem) => new(
         count.Part, count.Count, count.Spares,
         count.Gaps is { } gaps ? new GapsRecord(gaps.Number, gaps.Total.Millimetres, gaps.Nearest(problem.Shop.Unit).Millimetres) : null,
         CountText.Of(count, problem.Design.Parts.First(part => part.Name == count.Part), problem.Shop.Unit));
