@@ -78,9 +78,13 @@ public class RulesTests
         { "no currency", new Shop { Currency = "dollar" }, "#/currency" },
         { "kerf below zero", new Shop { Kerf = Length.FromTicks(-1) }, "#/kerf" },
         { "kerf above an inch", new Shop { Kerf = Length.FromTicks(Length.TicksPerInch + 1) }, "#/kerf" },
-        { "allowance below zero", new Shop { Rough = new(Length.FromTicks(-1), Length.Zero, Length.Zero) }, "#/rough" },
+        { "allowance below zero", new Shop { Rough = new(Length.FromTicks(-1), Length.Zero, Length.Zero) }, "#/rough/length" },
+        { "allowance above a foot", new Shop { Sheet = new(Length.Zero, Length.FromInches(12, 1, 64), Length.Zero) }, "#/sheet/width" },
         { "planed sheets", new Shop { Sheet = new(Length.Zero, Length.Zero, Length.FromTicks(1)) }, "#/sheet" },
         { "no planer", new Shop { PlanerWidth = Length.Zero }, "#/planerWidth" },
+        { "a planer as wide as a house", new Shop { PlanerWidth = Length.FromInches(120, 1, 64) }, "#/planerWidth" },
+        { "a resaw as high as a house", new Shop { ResawHeight = Length.FromInches(120, 1, 64) }, "#/resawHeight" },
+        { "no blank long enough", new Shop { ShortestAtJointer = Length.FromInches(120, 1, 64) }, "#/shortestAtJointer" },
         { "strips reversed", new Shop { NarrowestStrip = Length.FromInches(7) }, "#/narrowestStrip" },
         { "seam as wide as the planer", new Shop { PlanerWidth = Length.FromInches(1), SeamAllowance = Length.FromInches(1) }, "#/seamAllowance" },
         { "keep nothing", new Shop { Keep = default }, "#/keep" },
@@ -99,6 +103,8 @@ public class RulesTests
         Assert.Empty(OfferRules.Check(Ash with { Available = 0 }));
         Assert.Empty(ShopRules.Check(new Shop()));
         Assert.Empty(ShopRules.Check(new Shop { Kerf = Length.Zero, ShortestAtPlaner = Length.Zero }));
+        var most = Length.FromInches(120);
+        Assert.Empty(ShopRules.Check(new Shop { PlanerWidth = most, JointerWidth = most, WidestStrip = most, ResawHeight = most, ShortestAtPlaner = most }));
     }
 
     [Theory]

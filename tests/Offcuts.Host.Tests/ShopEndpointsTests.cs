@@ -29,6 +29,8 @@ public sealed class ShopEndpointsTests(Service service) : IClassFixture<Service>
     [InlineData("""{"unit":"cubit"}""", "#/unit")]
     [InlineData("""{"currency":"usd"}""", "#/currency")]
     [InlineData("""{"kerfMm":-1}""", "#/kerfMm")]
+    [InlineData("""{"rough":{"lengthMm":1,"widthMm":1000,"thicknessMm":1}}""", "#/rough/widthMm")]
+    [InlineData("""{"planerWidthMm":5000}""", "#/planerWidthMm")]
     [InlineData("""{"narrowestStripMm":100,"widestStripMm":50}""", "#/narrowestStripMm")]
     [InlineData("""{"sheet":{"lengthMm":0,"widthMm":0,"thicknessMm":1}}""", "#/sheet")]
     [InlineData("""{"keep":{"thicknessMm":1,"widthMm":1}}""", "#/keep")]

@@ -7,6 +7,9 @@ public static class ShopRules
     private static readonly Length WidestKerf = Length.FromInches(1);
     private static readonly Length LargestAllowance = Length.FromInches(12);
 
+    // Twice the widest machine of a factory, and more than any piece that is too short for one.
+    private static readonly Length LargestMachine = Length.FromInches(120);
+
     /// <summary>Everything that is wrong with the settings, with pointers such as <c>#/kerf</c>; empty if nothing is.</summary>
     public static IReadOnlyList<InputFault> Check(Shop shop)
     {
@@ -27,18 +30,18 @@ public static class ShopRules
         Upto(faults, "#/factoryEdgeTrim", shop.FactoryEdgeTrim, LargestAllowance);
         Upto(faults, "#/panelOversize", shop.PanelOversize, LargestAllowance);
         Upto(faults, "#/seamAllowance", shop.SeamAllowance, LargestAllowance);
-        faults.Size("#/planerWidth", "planer's width", shop.PlanerWidth);
-        faults.Size("#/jointerWidth", "jointer's width", shop.JointerWidth);
-        faults.Size("#/narrowestStrip", "narrowest strip", shop.NarrowestStrip);
-        faults.Size("#/widestStrip", "widest strip", shop.WidestStrip);
+        Machine(faults, "#/planerWidth", "planer's width", shop.PlanerWidth);
+        Machine(faults, "#/jointerWidth", "jointer's width", shop.JointerWidth);
+        Machine(faults, "#/narrowestStrip", "narrowest strip", shop.NarrowestStrip);
+        Machine(faults, "#/widestStrip", "widest strip", shop.WidestStrip);
         faults.Size("#/keep", shop.Keep);
-        Upto(faults, "#/shortestAtPlaner", shop.ShortestAtPlaner, Length.Max);
-        Upto(faults, "#/shortestAtJointer", shop.ShortestAtJointer, Length.Max);
+        Upto(faults, "#/shortestAtPlaner", shop.ShortestAtPlaner, LargestMachine);
+        Upto(faults, "#/shortestAtJointer", shop.ShortestAtJointer, LargestMachine);
         Upto(faults, "#/resawKerf", shop.ResawKerf, WidestKerf);
         Upto(faults, "#/resawCleanup", shop.ResawCleanup, LargestAllowance);
         if (shop.ResawHeight is { } height)
         {
-            faults.Size("#/resawHeight", "resaw's height", height);
+            Machine(faults, "#/resawHeight", "resaw's height", height);
         }
 
         CheckTogether(shop, faults);
@@ -65,9 +68,17 @@ public static class ShopRules
 
     private static void CheckAllowances(FaultList faults, string at, Allowances allowances)
     {
-        Upto(faults, at, allowances.Length, LargestAllowance);
-        Upto(faults, at, allowances.Width, LargestAllowance);
-        Upto(faults, at, allowances.Thickness, LargestAllowance);
+        Upto(faults, $"{at}/length", allowances.Length, LargestAllowance);
+        Upto(faults, $"{at}/width", allowances.Width, LargestAllowance);
+        Upto(faults, $"{at}/thickness", allowances.Thickness, LargestAllowance);
+    }
+
+    private static void Machine(FaultList faults, string at, string what, Length value)
+    {
+        if (value <= Length.Zero || value > LargestMachine)
+        {
+            faults.Add(at, $"The {what} is {LengthText.FormatExact(value)}: give more than zero and at most {LengthText.FormatExact(LargestMachine)}.");
+        }
     }
 
     private static void Upto(FaultList faults, string at, Length value, Length most)

@@ -10,7 +10,8 @@ internal static class ShopMapping
 {
     private static readonly string[] Lengths =
         ["kerf", "panelOversize", "seamAllowance", "planerWidth", "jointerWidth", "narrowestStrip", "widestStrip", "shortestAtPlaner", "shortestAtJointer",
-        "flatEnough", "endTrimChecked", "endTrimUnknown", "factoryEdgeTrim", "resawHeight", "resawKerf", "resawCleanup"];
+        "flatEnough", "endTrimChecked", "endTrimUnknown", "factoryEdgeTrim", "resawHeight", "resawKerf", "resawCleanup",
+        .. from kind in (string[])["rough", "surfaced", "skipPlaned", "sheet"] from side in (string[])["length", "width", "thickness"] select $"{kind}/{side}"];
 
     public static Shop ToShop(ShopEntry entry, string at, Faults faults)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Offcuts.Cli.Connections;
 using Offcuts.Contracts;
 using Offcuts.Domain;
@@ -10,7 +11,7 @@ using Refit;
 namespace Offcuts.Cli;
 
 /// <summary>Turns whatever went wrong into a <see cref="Fault"/> and tells it on standard error.</summary>
-internal static class FaultReport
+internal static partial class FaultReport
 {
     /// <summary>Tells a fault and returns the exit code.</summary>
     public static int Tell(Fault fault, Terminal terminal, bool json)
@@ -50,7 +51,7 @@ internal static class FaultReport
         if (answer.Content is { } content && ReadProblem(content) is { } problem)
         {
             return new(problem.Type, problem.Code,
-                NameOf(answer) + Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(fault.Pointer, fault.Detail, fault.Line))]), ExitCode.Of(problem.Code));
+                NameOf(answer) + Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(Named(fault.Pointer, answer), fault.Detail, fault.Line))]), ExitCode.Of(problem.Code));
         }
 
         var asked = answer.RequestMessage.RequestUri!;
@@ -79,6 +80,28 @@ internal static class FaultReport
             return null;
         }
     }
+
+    // Sizes are called on the wire by their unit, "planerWidthMm": whoever gave options said "planer width", and a setting of the shop has an
+    // option of its own. A document is read by the names that stand in it.
+    private static string Named(string pointer, ApiException answer)
+    {
+        List<string> names = [.. pointer.TrimStart('#', '?', '/').Split('/', StringSplitOptions.RemoveEmptyEntries)];
+        if (names.Count == 0 || answer.RequestMessage.Content is DocumentContent)
+        {
+            return pointer;
+        }
+
+        return answer.RequestMessage.RequestUri?.AbsolutePath != "/v1/shop" ? string.Join('/', names.Select(name => IsSize(name) ? Words(name[..^2], " ") : name))
+            : names[0] == "keep" ? "--keep"
+            : $"--{string.Join('-', names.Select(name => Words(IsSize(name) ? name[..^2] : name, "-")))}";
+    }
+
+    private static bool IsSize(string name) => name.EndsWith("Mm", StringComparison.Ordinal);
+
+    private static string Words(string name, string between) => Hump().Replace(name, hump => between + hump.Value.ToLowerInvariant());
+
+    [GeneratedRegex("(?<=[a-z])[A-Z]", RegexOptions.CultureInvariant)]
+    private static partial Regex Hump();
 
     // The general message matters only where no place is named.
     private static string Joined(string message, IReadOnlyList<string> faults) =>
