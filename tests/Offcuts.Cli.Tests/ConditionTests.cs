@@ -48,6 +48,39 @@ public sealed class ConditionTests : IDisposable
         Assert.Matches("clear +split, knot +free", listed);
     }
 
+    [Fact]
+    public async Task A_slip_in_a_defects_word_is_pointed_out_and_a_plan_says_what_stays_where()
+    {
+        var slip = await offcuts.RunAsync("boards", "add", "3/4 x 5 x 48", "--species", "white-ash", "--surface", "surfaced", "--defect", "knto 10..12 x 1..2");
+        Assert.True(slip.Code == 0, slip.Err);
+        Assert.Contains("Mind: 'knto' is no usual word for a defect: did you mean 'knot'?", slip.Err, StringComparison.Ordinal);
+        var mended = await offcuts.RunAsync("boards", "edit", slip.Out.Trim(), "--defect", "knot 10..12 x 1..2");
+        Assert.DoesNotContain("Mind", mended.Err, StringComparison.Ordinal);
+
+        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s"], """
+            name: Shelf
+            unit: in
+            parts:
+              - {name: Shelf, size: 3/4 x 4 3/4 x 47 1/2, species: white-ash, tolerates: knot}
+            """, null);
+
+        Assert.True(plan.Code == 0, plan.Err);
+        Assert.Contains("knot stays in it, 10\" to 12\" from its left end and 1\" to 2\" from its lower edge\n", plan.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--kerf", "2in")]
+    [InlineData("--planer-width", "20ft")]
+    [InlineData("--skip-planed-length", "13in")]
+    [InlineData("--shortest-at-jointer", "11ft")]
+    public async Task A_setting_that_cannot_be_is_named_by_its_option(string option, string value)
+    {
+        var set = await offcuts.RunAsync("shop", "set", option, value);
+        Assert.Equal(2, set.Code);
+        Assert.StartsWith($"error: {option}: ", set.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain("Mm", set.Err, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--warp", "bend 1/4", "--warp")]
     [InlineData("--ends", "rotten", "--ends")]

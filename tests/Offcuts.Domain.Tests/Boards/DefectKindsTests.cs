@@ -32,6 +32,20 @@ public class DefectKindsTests
         Assert.Equal(!metal, DefectKinds.Tolerates([kind], kind));
     }
 
+    [Theory]
+    [InlineData("knot, loose")]
+    [InlineData("Worm holes")]
+    [InlineData("end checks")]
+    [InlineData("nails")]
+    [InlineData("")]
+    public void Usual_words_need_no_advice(string kind) => Assert.Null(DefectKinds.Advice(kind));
+
+    [Theory]
+    [InlineData("knto", "'knto' is no usual word for a defect: did you mean 'knot'? As it is, only parts that tolerate just that may contain it.")]
+    [InlineData("Nial", "'Nial' is no usual word for a defect: did you mean 'nail'? As it is, only parts that tolerate just that may contain it.")]
+    [InlineData("xylograph", "'xylograph' is no usual word for a defect: only parts that tolerate just that may contain it.")]
+    public void Other_words_get_the_nearest_as_advice(string kind, string advice) => Assert.Equal(advice, DefectKinds.Advice(kind));
+
     [Fact]
     public void A_design_that_tolerates_metal_is_refused()
     {

@@ -45,6 +45,7 @@ internal static class Add
             Place: run.Get(BoardOptions.Place), Source: run.Get(BoardOptions.Source), Note: run.Get(BoardOptions.Note),
             Batch: run.Get(BoardOptions.Batch), Warp: Condition.Warp(run, unit), Ends: Condition.Ends(run));
         var board = await api.CreateBoardAsync(entry, run.Cancellation);
+        DefectNotes.Say(run, board.Defects.Select(defect => defect.Kind));
         if (run.Json)
         {
             run.WriteJson(board, ClientJson.Default.BoardRecord);

@@ -53,6 +53,7 @@ internal static class Edit
             Condition.Warp(run, unit, old.Warp),
             Condition.Ends(run, old.Ends));
         var board = await api.ReplaceBoardAsync(old.Id, entry, run.Cancellation);
+        DefectNotes.Say(run, board.Defects.Select(defect => defect.Kind));
         if (run.Json)
         {
             run.WriteJson(board, ClientJson.Default.BoardRecord);

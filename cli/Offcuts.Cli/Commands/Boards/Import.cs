@@ -21,6 +21,7 @@ internal static class Import
         var api = await run.ConnectAsync();
         using var document = await Documents.ReadAsync(run, run.Get(File));
         var result = await api.ImportBoardDocumentAsync(document, run.Cancellation);
+        DefectNotes.Say(run, result.Items.SelectMany(board => board.Defects).Select(defect => defect.Kind));
         if (run.Json)
         {
             run.WriteJson(result, ClientJson.Default.BoardImportResult);
