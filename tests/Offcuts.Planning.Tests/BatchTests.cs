@@ -55,9 +55,28 @@ public class BatchTests
         Assert.Equal(["C", "D"], Solve(BatchChoice.Fewest, stock).Boards.Select(board => board.BoardId).Order());
     }
 
+    /// <summary>
+    /// No batch gives all six legs. All boards of one leg would waste nothing, but are of six batches; of the longer ones, two batches give three legs each.
+    /// </summary>
+    [Fact]
+    public void Where_no_batch_is_enough_two_go_before_many()
+    {
+        Board[] stock =
+        [
+            .. "abcdef".Select(name => Board($"S{name}", $"short {name}")),
+            .. "123".Select(name => Board($"L{name}", "left", 320)), .. "123".Select(name => Board($"R{name}", "right", 330)),
+        ];
+        Assert.All(Solve(6, BatchChoice.Any, stock).Boards, board => Assert.StartsWith("S", board.BoardId!, StringComparison.Ordinal));
+        var few = Solve(6, BatchChoice.Fewest, stock);
+        Assert.Empty(few.Missing);
+        Assert.Equal(2, few.Boards.Select(board => stock.Single(each => each.Id == board.BoardId).Batch).Distinct().Count());
+    }
+
     private static Plan Solve(BatchChoice choice, params Board[] stock) => Solve(choice, stock, []);
 
-    private static Plan Solve(BatchChoice choice, Board[] stock, Offer[] offers)
+    private static Plan Solve(int legs, BatchChoice choice, Board[] stock) => Solve(choice, stock, [], legs);
+
+    private static Plan Solve(BatchChoice choice, Board[] stock, Offer[] offers, int legs = 2)
     {
         var problem = new PlanningProblem
         {
@@ -70,7 +89,7 @@ public class BatchTests
             Design = new Design
             {
                 Name = "legs",
-                Parts = [new Part { Name = "leg", Quantity = 2, Finished = new(Mm(20), Mm(50), Mm(290)), Species = ["white-ash"], Group = "legs" }],
+                Parts = [new Part { Name = "leg", Quantity = legs, Finished = new(Mm(20), Mm(50), Mm(290)), Species = ["white-ash"], Group = "legs" }],
                 Groups = [new FinishGroup("legs", false, []) { Batch = choice }],
             },
             Stock = stock,

@@ -14,21 +14,21 @@ internal sealed class MissingReasons(PlanningProblem problem)
         .. problem.Offers.Where(offer => offer.Available != 0).SelectMany(OfferSize.Of).Select(size => SourceOfWood.Of(size, new Trims(problem.Shop))),
     ];
 
-    /// <summary>Why a part cannot be had from one of the species, of one batch if one is named; null if one piece of it can.</summary>
-    public MissingPart? OfPart(Part part, int quantity, IReadOnlyList<string> species, string? batch = null) =>
-        Furthest(part.Name, quantity, source => OfBatch(species, batch, source) ?? OfPart(part, species, source));
+    /// <summary>Why a part cannot be had from one of the species, of the batches that are named; null if one piece of it can.</summary>
+    public MissingPart? OfPart(Part part, int quantity, IReadOnlyList<string> species, IReadOnlyList<string>? batches = null) =>
+        Furthest(part.Name, quantity, source => OfBatch(species, batches, source) ?? OfPart(part, species, source));
 
-    /// <summary>Why a panel cannot be had from one of the species, of one batch if one is named; null if one strip of it can.</summary>
-    public MissingPart? OfPanel(Panel panel, int quantity, IReadOnlyList<string> species, string? batch = null)
+    /// <summary>Why a panel cannot be had from one of the species, of the batches that are named; null if one strip of it can.</summary>
+    public MissingPart? OfPanel(Panel panel, int quantity, IReadOnlyList<string> species, IReadOnlyList<string>? batches = null)
     {
         var (count, _) = milling.SubPanels(panel);
         return count == 0
             ? new MissingPart(panel.Name, quantity, MissingReason.TooWideForMachines, null, panel.Finished.Width, problem.Shop.PlanerWidth)
-            : Furthest(panel.Name, quantity, source => OfBatch(species, batch, source) ?? OfPanel(panel, species, source));
+            : Furthest(panel.Name, quantity, source => OfBatch(species, batches, source) ?? OfPanel(panel, species, source));
     }
 
-    private static Obstacle? OfBatch(IReadOnlyList<string> species, string? batch, SourceOfWood source) =>
-        batch is null || batch == source.Class.Batch || !species.Contains(source.Class.Species) ? null : new Obstacle(MissingReason.NotOfOneBatch, null, null);
+    private static Obstacle? OfBatch(IReadOnlyList<string> species, IReadOnlyList<string>? batches, SourceOfWood source) =>
+        batches is null || batches.Contains(source.Class.Batch) || !species.Contains(source.Class.Species) ? null : new Obstacle(MissingReason.NotOfOneBatch, null, null);
 
     private MissingPart? Furthest(
         string name, int quantity, Func<SourceOfWood, Obstacle?> obstacleOf)

@@ -11,8 +11,8 @@ internal abstract record DemandRow(int Index, string Name, Appearance Appearance
     /// <summary>Kinds of defects that it may contain.</summary>
     public IReadOnlyList<string> Tolerates { get; init; } = [];
 
-    /// <summary>The batch that it must be of; null where any will do.</summary>
-    public string? Batch { get; init; }
+    /// <summary>The batches that it may be of; null where any will do.</summary>
+    public IReadOnlyList<string>? Batches { get; init; }
 
     /// <summary>The largest finished thickness that will do.</summary>
     public virtual Length MostThickness => Thickness;

@@ -56,7 +56,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         {
             var divider = new BoardDivider(problem, trims, ProfileOf);
             // Boards that differ in their batch alone are alike where nothing asks for one.
-            var asksForBatch = rows.Exists(row => row.Batch is not null);
+            var asksForBatch = rows.Exists(row => row.Batches is not null);
             var usable = problem.Stock
                 .Select(board => asksForBatch ? board : board with { Batch = null })
                 .Select(board => (Board: board, Shape: divider.ShapeOf(board)))
@@ -136,7 +136,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                 want.Quantity, want.Part.Finished.Width, want.Part.Finished.Length, want.Part.Grain == Grain.Free, want.LayerCounts)
             {
                 Tolerates = want.Part.Tolerates,
-                Batch = want.Batch,
+                Batches = want.Batches,
                 Most = want.Part.Most ?? want.Part.Finished,
             });
         }
@@ -155,7 +155,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                         want.Panel.NarrowestStrip ?? problem.Shop.NarrowestStrip, want.Panel.WidestStrip ?? problem.Shop.WidestStrip)
                     {
                         Tolerates = want.Panel.Tolerates,
-                        Batch = want.Batch,
+                        Batches = want.Batches,
                     });
                 }
             }
@@ -173,7 +173,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         var strips = new List<(StripRow Row, long Widest)>();
         foreach (var row in rows)
         {
-            if (!row.Species.Contains(cls.Species) || (row.Batch is not null && row.Batch != cls.Batch) || cls.Appearance > row.Appearance)
+            if (!row.Species.Contains(cls.Species) || (row.Batches is { } batches && !batches.Contains(cls.Batch)) || cls.Appearance > row.Appearance)
             {
                 continue;
             }

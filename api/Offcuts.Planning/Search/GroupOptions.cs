@@ -4,17 +4,21 @@ using Offcuts.Planning.Modelling;
 
 namespace Offcuts.Planning.Search;
 
-/// <summary>A species and a batch that things which must agree are made of; null where that stays open.</summary>
+/// <summary>A species and batches that things which must agree are made of; null where that stays open.</summary>
 /// <param name="Species">The species.</param>
-/// <param name="Batch">The batch.</param>
+/// <param name="Batches">The batch, or the few.</param>
 /// <param name="Layers">Of how many layers a part's laminated pieces are.</param>
-internal readonly record struct WoodChoice(string? Species, string? Batch, int? Layers = null);
+/// <param name="IsPreference">Whether it only narrows a choice that is listed as well.</param>
+internal readonly record struct WoodChoice(string? Species, IReadOnlyList<string>? Batches, int? Layers = null, bool IsPreference = false);
 
 /// <summary>What there is to choose from for a finish group or a panel whose wood must agree.</summary>
 internal sealed class GroupOptions(PlanningProblem problem)
 {
     /// <summary>Of the batches that a group had better come from, so many are tried: those with most wood.</summary>
     private const int MostPreferred = 6;
+
+    /// <summary>Of every number of batches above one, so many sets are tried where a single group asks for the fewest: the larger the number, the fewer.</summary>
+    private static readonly int[] MostSets = [4, 3, 2, 1];
 
     /// <summary>A batch that nothing is of, for a group that must be of one where no wood has any.</summary>
     private const string NoBatch = "none";
@@ -53,7 +57,7 @@ internal sealed class GroupOptions(PlanningProblem problem)
         var accepted = parts.SelectMany(part => part.Species).Concat(panels.SelectMany(panel => panel.Species)).Distinct().ToList();
         if (group?.Batch == BatchChoice.One)
         {
-            return Best(Batches(accepted).DefaultIfEmpty(new WoodChoice(accepted.FirstOrDefault(), NoBatch)), parts, panels);
+            return Best(Batches(accepted).DefaultIfEmpty(new WoodChoice(accepted.FirstOrDefault(), [NoBatch])), parts, panels);
         }
 
         var open = group is { OneSpecies: false } ? [default] : Best(accepted.Select(species => new WoodChoice(species, null)), parts, panels);
@@ -62,9 +66,36 @@ internal sealed class GroupOptions(PlanningProblem problem)
             return open;
         }
 
-        // One batch is only better if it gives as much of the group as several do.
+        // Fewer batches are only better if they give as much of the group as all do.
         var most = open.Select(choice => Served(choice, parts, panels)).DefaultIfEmpty(0).Max();
-        return [.. open, .. Best(Batches(accepted), parts, panels).Where(choice => Served(choice, parts, panels) == most).Take(MostPreferred)];
+        var useful = Batches(accepted).Where(choice => Served(choice, parts, panels) > 0)
+            .OrderByDescending(InStock).ThenBy(choice => choice.Batches![0], StringComparer.Ordinal).ToList();
+        var sets = groups.Values.Count(other => other.Batch == BatchChoice.Fewest) > 1 ? []
+            : useful.GroupBy(choice => group.OneSpecies ? choice.Species : null).SelectMany(Sets);
+        return [.. open, .. useful.Where(GivesAll).Take(MostPreferred).Concat(sets.Where(GivesAll)).Select(choice => choice with { IsPreference = true })];
+
+        bool GivesAll(WoodChoice choice) => Served(choice, parts, panels) == most;
+    }
+
+    /// <summary>Sets of two, three and so on of the batches with most wood.</summary>
+    private static IEnumerable<WoodChoice> Sets(IGrouping<string?, WoodChoice> useful) => MostSets.Index()
+        .SelectMany(sets => Sets([.. useful.Take(MostPreferred)], sets.Index + 2).Take(sets.Item)).Select(set => new WoodChoice(useful.Key, set));
+
+    /// <summary>Sets of so many of the batches, those of the first ones first.</summary>
+    private static IEnumerable<List<string>> Sets(List<WoodChoice> batches, int count)
+    {
+        if (count == 0)
+        {
+            yield return [];
+        }
+
+        for (var last = count - 1; count > 0 && last < batches.Count; last++)
+        {
+            foreach (var others in Sets(batches[..last], count - 1))
+            {
+                yield return [.. others, .. batches[last].Batches!];
+            }
+        }
     }
 
     /// <summary>The numbers of layers for which some board or offer gives a layer; at least one.</summary>
@@ -80,7 +111,7 @@ internal sealed class GroupOptions(PlanningProblem problem)
     private IEnumerable<WoodChoice> Batches(List<string> accepted) => problem.Stock.Select(BoardClass.Of)
         .Concat(problem.Offers.Where(offer => offer.Available != 0).Select(BoardClass.Of))
         .Where(cls => cls.Batch is not null && accepted.Contains(cls.Species))
-        .Select(cls => new WoodChoice(cls.Species, cls.Batch)).Distinct();
+        .Select(cls => (cls.Species, cls.Batch)).Distinct().Select(each => new WoodChoice(each.Species, [each.Batch!]));
 
     private List<WoodChoice> Best(IEnumerable<WoodChoice> choices, List<Part> parts, List<Panel> panels)
     {
@@ -88,18 +119,18 @@ internal sealed class GroupOptions(PlanningProblem problem)
         var most = served.Select(option => option.Count).DefaultIfEmpty(0).Max();
         var best = served.Where(option => option.Count == most).Select(option => option.Choice).ToList();
         return most == 0 ? [.. best.Take(1)]
-            : [.. best.OrderByDescending(InStock).ThenBy(choice => choice.Species, StringComparer.Ordinal).ThenBy(choice => choice.Batch, StringComparer.Ordinal)];
+            : [.. best.OrderByDescending(InStock).ThenBy(choice => choice.Species, StringComparer.Ordinal).ThenBy(choice => choice.Batches?[0], StringComparer.Ordinal)];
     }
 
     /// <summary>How many of the parts and panels can be had.</summary>
     private int Served(WoodChoice choice, List<Part> parts, List<Panel> panels) =>
-        parts.Count(part => Chosen(choice, part.Species) is { } species && reasons.OfPart(part, 1, species, choice.Batch) is null)
-        + panels.Count(panel => Chosen(choice, panel.Species) is { } species && reasons.OfPanel(panel, 1, species, choice.Batch) is null);
+        parts.Count(part => Chosen(choice, part.Species) is { } species && reasons.OfPart(part, 1, species, choice.Batches) is null)
+        + panels.Count(panel => Chosen(choice, panel.Species) is { } species && reasons.OfPanel(panel, 1, species, choice.Batches) is null);
 
     private static IReadOnlyList<string>? Chosen(WoodChoice choice, IReadOnlyList<string> accepted) =>
         choice.Species is not { } species ? accepted : accepted.Contains(species) ? [species] : null;
 
     private decimal InStock(WoodChoice choice) => problem.Stock
-        .Where(board => board.Species == choice.Species && (choice.Batch is null || BoardClass.Of(board).Batch == choice.Batch))
+        .Where(board => board.Species == choice.Species && (choice.Batches is null || choice.Batches.Contains(BoardClass.Of(board).Batch)))
         .Sum(board => BoardMeasure.BoardFeet(board.Size) * board.Quantity);
 }

@@ -25,6 +25,6 @@ internal sealed class ScenarioPlan(Scenario scenario, IReadOnlyList<ComponentSea
         && (other is null || Money < other.Money || (Money == other.Money && (Scattered < other.Scattered
             || (Scattered == other.Scattered && Worth < other.Worth - 1e-6))));
 
-    /// <summary>Groups that had better come from one batch and are not held to one.</summary>
+    /// <summary>From how many batches the groups come that had better come from few.</summary>
     public int Scattered => scenario.Scattered;
 }

@@ -7,7 +7,7 @@ namespace Offcuts.Planning.Search;
 /// <summary>One way to choose species and batches: what is wanted of which, and what that leaves missing.</summary>
 internal sealed record Scenario(Wanted Wanted, IReadOnlyList<MissingPart> Missing)
 {
-    /// <summary>How many groups that had better come from one batch are left open.</summary>
+    /// <summary>From how many batches the groups come that had better come from few; one that is left open counts as from any number.</summary>
     public int Scattered { get; init; }
 }
 
@@ -18,6 +18,10 @@ internal sealed record Scenario(Wanted Wanted, IReadOnlyList<MissingPart> Missin
 internal sealed class SpeciesChoices(PlanningProblem problem)
 {
     private const int MostScenarios = 24;
+
+    /// <summary>More batches than are ever chosen.</summary>
+    private const int AnyNumber = 1000;
+
     private readonly GroupOptions options = new(problem);
     private readonly MissingReasons reasons = new(problem);
 
@@ -35,13 +39,17 @@ internal sealed class SpeciesChoices(PlanningProblem problem)
                 new Dictionary<string, WoodChoice>(known, StringComparer.Ordinal) { [key] = option }))];
             if (combinations.Count > MostScenarios)
             {
-                IsTruncated = true;
+                // What only narrows others down may be left out: nothing is cheaper with it.
+                combinations = [.. combinations.OrderBy(Preferences)];
+                IsTruncated |= Preferences(combinations[MostScenarios]) == 0;
                 combinations = combinations[..MostScenarios];
             }
         }
 
         return [.. combinations.Select(ScenarioOf)];
     }
+
+    private static int Preferences(Dictionary<string, WoodChoice> combination) => combination.Values.Count(choice => choice.IsPreference);
 
     /// <summary>The relaxation in which nothing need agree: its bound holds for every choice.</summary>
     public Scenario Relaxed() => ScenarioOf(new Dictionary<string, WoodChoice>(StringComparer.Ordinal));
@@ -53,8 +61,8 @@ internal sealed class SpeciesChoices(PlanningProblem problem)
         var panels = new List<WantedPanel>();
         foreach (var part in problem.Design.Parts)
         {
-            var (species, batch) = Chosen(part.Group, GroupOptions.OfPart(part.Name), part.Species);
-            if (reasons.OfPart(part, part.Quantity, species, batch) is { } reason)
+            var (species, batches) = Chosen(part.Group, GroupOptions.OfPart(part.Name), part.Species);
+            if (reasons.OfPart(part, part.Quantity, species, batches) is { } reason)
             {
                 missing.Add(reason);
             }
@@ -62,34 +70,35 @@ internal sealed class SpeciesChoices(PlanningProblem problem)
             {
                 parts.Add(new WantedPart(
                     part, part.Quantity, species,
-                    chosen.GetValueOrDefault(GroupOptions.OfLayers(part.Name)).Layers is { } count ? [count] : [.. Enumerable.Range(2, part.Layers - 1)], batch));
+                    chosen.GetValueOrDefault(GroupOptions.OfLayers(part.Name)).Layers is { } count ? [count] : [.. Enumerable.Range(2, part.Layers - 1)], batches));
             }
         }
 
         foreach (var panel in problem.Design.Panels)
         {
-            var (species, batch) = Chosen(panel.Group, GroupOptions.OfPanel(panel.Name), panel.Species);
-            if (reasons.OfPanel(panel, panel.Quantity, species, batch) is { } reason)
+            var (species, batches) = Chosen(panel.Group, GroupOptions.OfPanel(panel.Name), panel.Species);
+            if (reasons.OfPanel(panel, panel.Quantity, species, batches) is { } reason)
             {
                 missing.Add(reason);
             }
             else
             {
-                panels.Add(new WantedPanel(panel, [.. Enumerable.Range(1, panel.Quantity)], species, batch));
+                panels.Add(new WantedPanel(panel, [.. Enumerable.Range(1, panel.Quantity)], species, batches));
             }
         }
 
         return new Scenario(new Wanted(parts, panels), missing)
         {
-            Scattered = problem.Design.Groups.Count(group => group.Batch == BatchChoice.Fewest
-                && chosen.TryGetValue(GroupOptions.OfGroup(group.Name), out var choice) && choice.Batch is null),
+            Scattered = problem.Design.Groups.Sum(group => group.Batch == BatchChoice.Fewest && chosen.TryGetValue(GroupOptions.OfGroup(group.Name), out var choice)
+                ? choice.Batches?.Count ?? AnyNumber
+                : 0),
         };
 
-        (IReadOnlyList<string> Species, string? Batch) Chosen(string? group, string own, IReadOnlyList<string> accepted)
+        (IReadOnlyList<string> Species, IReadOnlyList<string>? Batches) Chosen(string? group, string own, IReadOnlyList<string> accepted)
         {
             var common = group is null ? default : chosen.GetValueOrDefault(GroupOptions.OfGroup(group));
             var species = common.Species ?? chosen.GetValueOrDefault(own).Species;
-            return (species is null ? accepted : accepted.Contains(species) ? [species] : [], common.Batch);
+            return (species is null ? accepted : accepted.Contains(species) ? [species] : [], common.Batches);
         }
     }
 }
