@@ -61,10 +61,11 @@ public sealed class ConditionTests : IDisposable
             name: Shelf
             unit: in
             parts:
-              - {name: Shelf, size: 3/4 x 4 3/4 x 47 1/2, species: white-ash, tolerates: knot}
+              - {name: Shelf, size: 3/4 x 4 3/4 x 47 1/2, species: white-ash, tolerates: [knot, stian]}
             """, null);
 
         Assert.True(plan.Code == 0, plan.Err);
+        Assert.Contains("Mind: 'stian' is no usual word for a defect: did you mean 'stain'?", plan.Err, StringComparison.Ordinal);
         Assert.Contains("knot stays in it, 10\" to 12\" from its left end and 1\" to 2\" from its lower edge\n", plan.Out, StringComparison.Ordinal);
     }
 

@@ -15,7 +15,7 @@ internal static class BatchText
         var more = batches.Count > MostNamed ? FormattableString.Invariant($" and {batches.Count - MostNamed} more") : "";
         var named = batches.Count > 0 ? $" ({string.Join("; ", batches.Take(MostNamed))}{more})" : "";
         return $": the finish group {group.Name} is to be of one batch, and no batch was found to give enough{named}. "
-            + "Wood of another batch helps only if there is enough of it for the whole group";
+            + "More of the same batch helps; wood of another only if there is enough of it for the whole group";
     }
 
     private static List<string> Batches(IReadOnlyList<string> species, PlanningProblem problem) =>

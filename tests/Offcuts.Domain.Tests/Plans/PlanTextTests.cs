@@ -61,7 +61,7 @@ public class PlanTextTests
         };
         Assert.Equal(
             "3 of Leg cannot be made: there is suitable wood, but too little of it: the finish group legs is to be of one batch, and no batch was found to give enough "
-            + $"(batch left: 2 boards, {left}; batch right: 1 board, {right}). Wood of another batch helps only if there is enough of it for the whole group.",
+            + $"(batch left: 2 boards, {left}; batch right: 1 board, {right}). More of the same batch helps; wood of another only if there is enough of it for the whole group.",
             PlanText.Of(new MissingPart("Leg", 3, MissingReason.TooFew), problem));
     }
 

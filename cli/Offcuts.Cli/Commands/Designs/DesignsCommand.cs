@@ -40,8 +40,7 @@ internal static class DesignsCommand
         var api = await run.ConnectAsync();
         using var document = await Documents.ReadAsync(run, run.Get(File));
         var stored = await api.StoreDesignAsync(document, run.Cancellation);
-        DefectNotes.Say(run, [
-            .. (stored.Design.Parts ?? []).SelectMany(part => part.Tolerates ?? []), .. (stored.Design.Panels ?? []).SelectMany(panel => panel.Tolerates ?? [])]);
+        DefectNotes.Say(run, stored.Design);
         if (run.Json)
         {
             run.WriteJson(stored, ClientJson.Default.DesignRecord);

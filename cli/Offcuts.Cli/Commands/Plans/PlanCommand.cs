@@ -46,6 +46,7 @@ internal static class PlanCommand
         using var document = await Documents.ReadAsync(run, design);
         var stored = await api.StoreDesignAsync(document, run.Cancellation);
         run.Say($"Stored '{stored.Design.Name}' as {stored.Reference}, version {stored.Version}.");
+        DefectNotes.Say(run, stored.Design);
         return stored.Version;
     }
 }
