@@ -46,7 +46,12 @@ public class PlanTextTests
     {
         Board Of(string id, string? batch, int quantity) => new()
         {
-            Id = id, Batch = batch, Quantity = quantity, Species = "white-ash", Size = Size("1 x 6 x 96"), LoggedAt = DateTimeOffset.UnixEpoch,
+            Id = id,
+            Batch = batch,
+            Quantity = quantity,
+            Species = "white-ash",
+            Size = Size("1 x 6 x 96"),
+            LoggedAt = DateTimeOffset.UnixEpoch,
         };
         var problem = new PlanningProblem
         {
