@@ -63,7 +63,7 @@ public enum AuditRule
     /// <summary>Rule 3: a strip is as long as the panel and its allowance, within the strip limits, and counted for its sawn width less the allowance.</summary>
     StripSize,
 
-    /// <summary>Rule 3: a panel has the right number of sub-panels, and the strips of each add up to the width needed.</summary>
+    /// <summary>Rule 3: a panel has the right number of sub-panels, no wider than the planer takes, that add up to the panel, and the strips of each add up to its width.</summary>
     SubPanels,
 
     /// <summary>Rule 3: the glue-up lists and the strips on the boards are the same, one to one.</summary>

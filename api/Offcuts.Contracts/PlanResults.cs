@@ -170,7 +170,7 @@ public sealed record GlueUpRecord(string Panel, int Copy, string Species, IReadO
 
 /// <summary>Strips that are glued together before surfacing.</summary>
 /// <param name="Number">Number in the panel, from 1.</param>
-/// <param name="NeededWidthMm">Width that the jointed strips must reach together.</param>
+/// <param name="NeededWidthMm">Width of the sub-panel when it is surfaced: the jointed strips must reach it together. Sub-panels of one panel may differ.</param>
 /// <param name="Strips">The strips in order.</param>
 public sealed record SubPanelRecord(int Number, decimal NeededWidthMm, IReadOnlyList<StripRecord> Strips);
 

@@ -93,6 +93,17 @@ public class CutSheetTests
     }
 
     [Fact]
+    public void Glue_ups_say_how_wide_each_sub_panel_is()
+    {
+        var sample = Sample.Document();
+        var top = sample.Plan.GlueUps[0];
+        var unequal = top with { SubPanels = [top.SubPanels[0] with { NeededWidth = Sample.In(8) }, top.SubPanels[1] with { NeededWidth = Sample.In(7, 1, 2) }] };
+        var said = Page(sample with { Plan = sample.Plan with { GlueUps = [unequal] } }).Descendants("div")
+            .Single(div => div.Attribute("class")?.Value == "glue-up").Descendants("p").Select(line => line.Value).ToList();
+        Assert.Equal(["2 sub-panels, 8\" and 7 1/2\" wide.", "Sub-panel 1 of 2: the strips reach 8\", the width that is needed.", "Sub-panel 2 of 2: the strips reach 8\"; rip it to 7 1/2\"."], said);
+    }
+
+    [Fact]
     public void Any_name_at_all_is_safe() => Gen.String[Gen.Char, 0, 200].Sample(
         name =>
         {

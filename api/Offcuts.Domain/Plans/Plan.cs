@@ -181,7 +181,7 @@ public sealed record GlueUp(string Panel, int Copy, string Species, IReadOnlyLis
 
 /// <summary>Strips that are glued together before surfacing.</summary>
 /// <param name="Number">Number in the panel, from 1.</param>
-/// <param name="NeededWidth">Width that the jointed strips must reach together.</param>
+/// <param name="NeededWidth">Width of the sub-panel when it is surfaced: the jointed strips must reach it together. Sub-panels of one panel may differ.</param>
 /// <param name="Strips">The strips in order: on which board (its number in the plan) and how wide each counts.</param>
 public sealed record SubPanel(int Number, Length NeededWidth, IReadOnlyList<StripPlace> Strips);
 

@@ -20,17 +20,18 @@ internal static class GlueUpSection
         return Markup.Html(
             "div", "glue-up",
             Markup.Html("h3", null, $"{name}: {document.Species(glueUp.Species)}{finished}"),
+            GlueUpText.SubPanels([.. glueUp.SubPanels.Select(subPanel => subPanel.NeededWidth)], document.Unit) is { } widths
+                ? Markup.Html("p", null, $"{widths}.") : null,
             glueUp.SubPanels.Select(subPanel => SubPanel(document, glueUp, subPanel)));
     }
 
     private static XElement SubPanel(PlanDocument document, GlueUp glueUp, SubPanel subPanel)
     {
         var title = glueUp.SubPanels.Count == 1 ? "One panel" : FormattableString.Invariant($"Sub-panel {subPanel.Number} of {glueUp.SubPanels.Count}");
-        var sum = subPanel.Strips.Aggregate(Length.Zero, (total, strip) => total + strip.NetWidth);
         return Markup.Html(
             "div", "sub-panel",
             Markup.Html("p", null, Markup.Html("strong", null, title),
-                $": the strips reach {LengthText.Format(sum, document.Unit)}; {LengthText.Format(subPanel.NeededWidth, document.Unit)} is needed."),
+                $": {GlueUpText.Width(subPanel, document.Unit)}."),
             Table.Of(["", "Strip", "From board", "Piece", "Counts as wide"],
                 subPanel.Strips.OrderBy(strip => strip.Order).Select(strip => Strip(document, glueUp, subPanel, strip))));
     }

@@ -27,7 +27,7 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
     public (double Bound, Solution? Found) Settle(double[] duals, Purchases node, double bound, long known, TimeSpan limit)
     {
         var need = model.Rows.Select(row => row.Needed).ToArray();
-        var prices = PriceList.FromDuals(model.Rows, [.. duals.Select(dual => Math.Max(LeastPrice, dual))], need, 0);
+        var prices = PriceList.FromDuals(model.Rows, [.. duals.Select(dual => Math.Max(LeastPrice, dual))], need, 0).Even(model);
         var values = pricer.BestValues(prices);
         var own = SafeBound.At(1, prices, values, node);
         if (own >= known)

@@ -21,6 +21,7 @@ internal static class SafeBound
     /// </summary>
     public static double Of(PlanningModel model, PatternPricer pricer, PriceList prices, Purchases purchases)
     {
+        prices = prices.Even(model);
         var values = pricer.BestValues(prices);
         var fractions = model.Boards.Where(board => board.Price > 0 && values[board.Index] > board.Price)
             .Select(board => board.Price / values[board.Index] * (1 - Margin)).Append(1).Distinct();

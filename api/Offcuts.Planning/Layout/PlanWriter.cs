@@ -77,14 +77,19 @@ internal static class PlanWriter
     private static List<GlueUp> GlueUps(PlanningModel model, List<BoardCut> boards)
     {
         var strips = boards.SelectMany(board => board.Pieces.OfType<StripPiece>().Select(strip => (Board: board, Strip: strip))).ToList();
-        return [.. model.Rows.OfType<StripRow>().GroupBy(row => (row.Name, row.Copy)).Select(panel => new GlueUp(
-            panel.Key.Name, panel.Key.Copy,
-            strips.Where(entry => entry.Strip.Panel == panel.Key.Name && entry.Strip.Copy == panel.Key.Copy)
-                .Select(entry => entry.Board.Species).FirstOrDefault(panel.First().Species[0]),
-            [.. panel.Select(row => new SubPanel(row.SubPanel, row.Width, [.. strips
+        return [.. model.Rows.OfType<StripRow>().GroupBy(row => (row.Name, row.Copy)).Select(panel =>
+        {
+            var places = panel.Select(row => strips
                 .Where(entry => entry.Strip.Panel == row.Name && entry.Strip.Copy == row.Copy && entry.Strip.SubPanel == row.SubPanel)
                 .OrderBy(entry => entry.Strip.Order)
-                .Select(entry => new StripPlace(entry.Strip.Order, entry.Board.Number, entry.Strip.NetWidth))]))]))];
+                .Select(entry => new StripPlace(entry.Strip.Order, entry.Board.Number, entry.Strip.NetWidth)).ToList()).ToList();
+            var widths = new SplitPanel([.. panel]).Widths([.. places.Select(each => each.Sum(place => place.NetWidth.Ticks))]);
+            return new GlueUp(
+                panel.Key.Name, panel.Key.Copy,
+                strips.Where(entry => entry.Strip.Panel == panel.Key.Name && entry.Strip.Copy == panel.Key.Copy)
+                    .Select(entry => entry.Board.Species).FirstOrDefault(panel.First().Species[0]),
+                [.. panel.Select((row, at) => new SubPanel(row.SubPanel, Length.FromTicks(widths[at]), places[at]))]);
+        })];
     }
 
     private static List<Lamination> Laminations(List<BoardCut> boards) =>

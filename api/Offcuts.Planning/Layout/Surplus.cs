@@ -9,27 +9,18 @@ internal static class Surplus
 {
     public static List<Pattern> Remove(PlanningModel model, Solution solution)
     {
-        var extra = solution.Short.Select(amount => -amount).ToArray();
+        var extra = new Excess(model, (long[])solution.Made.Clone());
         var patterns = solution.Cuts.SelectMany(cut => Enumerable.Repeat(cut.Pattern, cut.Count))
             .OrderByDescending(pattern => pattern.Money).ThenByDescending(pattern => pattern.Worth).ThenBy(pattern => pattern.Board.Index)
             .ToList();
-        patterns.RemoveAll(pattern =>
-        {
-            var idle = pattern.Cover.All(cover => extra[cover.Row] >= cover.Amount);
-            foreach (var (row, amount) in idle ? pattern.Cover : [])
-            {
-                extra[row] -= amount;
-            }
-
-            return idle;
-        });
+        patterns.RemoveAll(extra.TryTake);
         return [.. patterns
             .Select(pattern => pattern.Cover.Any(cover => extra[cover.Row] > 0) ? Trim(model, pattern, extra) : pattern).ToList()
             .Select(pattern => pattern.Cover.Any(cover => extra[cover.Row] > 0) ? Narrow(model, pattern, extra) : pattern)];
     }
 
     /// <summary>Rips strips no wider than their sub-panels need: what is saved stays with the leftover.</summary>
-    private static Pattern Narrow(PlanningModel model, Pattern pattern, long[] extra) => EachArea(model, pattern, area => area with
+    private static Pattern Narrow(PlanningModel model, Pattern pattern, Excess extra) => EachArea(model, pattern, area => area with
     {
         Sections = [.. area.Sections.Select(section => area.RipFirst
             ? NarrowRip(model, section, extra)
@@ -40,45 +31,45 @@ internal static class Surplus
         PatternFactory.Create(model, pattern.Board, pattern.Division, [.. pattern.Areas.Select(change)]);
 
     /// <summary>The strips of one rip are equally wide: it can lose what each of them can spare for its row.</summary>
-    private static Section NarrowRip(PlanningModel model, Section section, long[] extra)
+    private static Section NarrowRip(PlanningModel model, Section section, Excess extra)
     {
         if (!section.Bands.All(band => band.Strip is not null))
         {
             return section;
         }
 
-        var spare = section.Bands.GroupBy(band => band.Strip!.Value.Row)
-            .Min(row => Math.Min(Spare(model, row.First(), extra), Math.Max(0, extra[row.Key]) / row.Count()));
+        var spare = section.Bands.GroupBy(band => extra.Shared(band.Strip!.Value.Row))
+            .Min(alike => alike.Min(band => Math.Min(Spare(model, band, extra), Math.Max(0, extra[band.Strip!.Value.Row]) / alike.Count())));
         var bands = section.Bands.Select(band =>
         {
-            extra[band.Strip!.Value.Row] -= spare;
+            extra.Take(band.Strip!.Value.Row, spare);
             return band with { Strip = band.Strip.Value with { Net = band.Strip.Value.Net - spare } };
         }).ToList();
         return new Section(section.First - spare, bands);
     }
 
-    private static long Spare(PlanningModel model, Band band, long[] extra) => band.Strip is not { } strip ? 0
+    private static long Spare(PlanningModel model, Band band, Excess extra) => band.Strip is not { } strip ? 0
         : Math.Max(0, Math.Min(extra[strip.Row], strip.Net - ((StripRow)model.Rows[strip.Row]).Narrowest.Ticks));
 
-    private static Band Narrow(Band band, long spare, long[] extra)
+    private static Band Narrow(Band band, long spare, Excess extra)
     {
         if (spare == 0 || band.Strip is not { } strip)
         {
             return band;
         }
 
-        extra[strip.Row] -= spare;
+        extra.Take(strip.Row, spare);
         return band with { Second = band.Second - spare, Strip = strip with { Net = strip.Net - spare } };
     }
 
-    private static Pattern Trim(PlanningModel model, Pattern pattern, long[] extra) => EachArea(model, pattern, area => area with
+    private static Pattern Trim(PlanningModel model, Pattern pattern, Excess extra) => EachArea(model, pattern, area => area with
     {
         Sections = [.. area.Sections
             .Select(section => new Section(section.First, [.. section.Bands.Select(band => Trim(band, area.RipFirst, extra)).OfType<Band>()]))
             .Where(section => section.Bands.Count > 0)],
     });
 
-    private static Band? Trim(Band band, bool ripFirst, long[] extra)
+    private static Band? Trim(Band band, bool ripFirst, Excess extra)
     {
         if (band.Strip is { } strip)
         {
@@ -87,7 +78,7 @@ internal static class Surplus
                 return band;
             }
 
-            extra[strip.Row] -= strip.Net;
+            extra.Take(strip.Row, strip.Net);
             return null;
         }
 
@@ -95,7 +86,7 @@ internal static class Surplus
         var run = band.Run.Select(blank =>
         {
             var spare = (int)Math.Clamp(extra[blank.Row] / blank.Units, 0, blank.Pieces);
-            extra[blank.Row] -= spare * (long)blank.Units;
+            extra.Take(blank.Row, spare * (long)blank.Units);
             return blank with { Pieces = blank.Pieces - spare };
         }).Where(blank => blank.Pieces > 0).ToList();
         return run.Count == 0 ? null : new Band(run.Max(blank => ripFirst ? blank.Along : blank.Across), run, null);

@@ -7,7 +7,8 @@ namespace Offcuts.Planning.Master;
 /// <summary>
 /// The linear relaxation over the patterns at hand:
 /// min sum c_p x_p + missing costs, such that for every row sum a_rp x_p + missing_r >= need_r, for every supply
-/// and every bought size least &lt;= sum x_p &lt;= most, x >= 0. Strip rows are scaled so that a whole sub-panel counts 1.
+/// and every bought size least &lt;= sum x_p &lt;= most, x >= 0. Strip rows are scaled so that a whole sub-panel counts 1; the sub-panels
+/// of a panel may shift width to each other (<see cref="WidthShifts"/>).
 /// </summary>
 internal sealed class MasterProblem : IDisposable
 {
@@ -17,6 +18,7 @@ internal sealed class MasterProblem : IDisposable
     private readonly Constraint[] supply;
     private readonly Constraint?[] purchases;
     private readonly Variable[] missing;
+    private readonly WidthShifts shifts;
     private readonly List<Variable> variables = [];
     private readonly HashSet<string> keys = new(StringComparer.Ordinal);
     private CostWeights weights;
@@ -37,6 +39,7 @@ internal sealed class MasterProblem : IDisposable
             solver.Objective().SetCoefficient(missing[row], model.Rows[row] is StripRow ? cost * 10 : cost);
         }
 
+        shifts = new WidthShifts(solver, model, cover);
         purchases = [.. model.Boards.Select(board => board.Price > 0 ? solver.MakeConstraint(-infinity, infinity, "") : null)];
         CoverDuals = new double[cover.Length];
         BoardDuals = new double[purchases.Length];
@@ -64,7 +67,7 @@ internal sealed class MasterProblem : IDisposable
     /// <summary>Adds a pattern unless it is there. What it covers beyond the whole need counts only if <paramref name="beyondNeed"/>.</summary>
     public bool Add(Pattern pattern, bool beyondNeed = false)
     {
-        var beyond = beyondNeed && pattern.Cover.Any(each => each.Amount > model.Rows[each.Row].Needed);
+        var beyond = beyondNeed && pattern.Cover.Any(each => each.Amount > model.Rows[each.Row].MostCounted);
         if (pattern.Cover.Length == 0 || !keys.Add(beyond ? pattern.Key + "+" : pattern.Key))
         {
             return false;
@@ -73,7 +76,7 @@ internal sealed class MasterProblem : IDisposable
         var variable = solver.MakeNumVar(0, double.PositiveInfinity, "");
         foreach (var (row, amount) in pattern.Cover)
         {
-            cover[row].SetCoefficient(variable, Scaled(model.Rows[row], beyondNeed ? amount : Math.Min(amount, model.Rows[row].Needed)));
+            cover[row].SetCoefficient(variable, Scaled(model.Rows[row], beyondNeed ? amount : Math.Min(amount, model.Rows[row].MostCounted)));
         }
 
         supply[pattern.Board.Supply].SetCoefficient(variable, 1);
@@ -92,6 +95,7 @@ internal sealed class MasterProblem : IDisposable
             cover[row].SetLb(Scaled(model.Rows[row], rest.Need[row]));
         }
 
+        shifts.SetRemainder(rest);
         for (var index = 0; index < supply.Length; index++)
         {
             supply[index].SetUb(rest.Left[index]);

@@ -8,6 +8,9 @@ internal abstract record DemandRow(int Index, string Name, Appearance Appearance
     /// <summary>How much is asked: pieces of a part, or ticks of net width.</summary>
     public abstract long Needed { get; }
 
+    /// <summary>The most that can count for it.</summary>
+    public virtual long MostCounted => Needed;
+
     /// <summary>Kinds of defects that it may contain.</summary>
     public IReadOnlyList<string> Tolerates { get; init; } = [];
 
@@ -44,11 +47,20 @@ internal sealed record PartRow(
     private static int Gcd(int a, int b) => b == 0 ? a : Gcd(b, a % b);
 }
 
-/// <summary>One sub-panel of one copy of a panel.</summary>
+/// <summary>
+/// One sub-panel of one copy of a panel. <c>Width</c> is its share if all are equal. Where there are several, one may be narrower if another is wider,
+/// up to <c>Most</c> (see <see cref="SplitPanel"/>).
+/// </summary>
 internal sealed record StripRow(
     int Index, string Name, Appearance Appearance, Length Thickness, IReadOnlyList<string> Species,
-    int Family, int Copy, int SubPanel, Length Width, Length Length, Length Narrowest, Length Widest)
+    int Family, int Copy, int SubPanel, Length Width, Length Most, Length Length, Length Narrowest, Length Widest)
     : DemandRow(Index, Name, Appearance, Thickness, Species)
 {
     public override long Needed => Width.Ticks;
+
+    public override long MostCounted => Most.Ticks;
+
+    /// <summary>What it could still take of the panel's width, in ticks.</summary>
+    /// <param name="made">What the strips of every row reach.</param>
+    public long Room(long[] made) => Math.Max(0, Most.Ticks - made[Index]);
 }

@@ -129,16 +129,16 @@ internal sealed class Milling(Shop shop)
             Surface.Surfaced => shop.Surfaced,
         };
 
-    /// <summary>Needed width of each sub-panel of a panel, and how many there are.</summary>
+    /// <summary>How many sub-panels of a panel the planer demands, and the width that they need together, with what the seams between them take.</summary>
     public (int Count, Length Width) SubPanels(Panel panel)
     {
-        var glued = (panel.Finished.Width + shop.PanelOversize).Ticks;
+        var glued = panel.Finished.Width + shop.PanelOversize;
         for (var count = 1; ; count++)
         {
-            var width = (glued + ((count - 1) * shop.SeamAllowance.Ticks) + count - 1) / count;
-            if (width <= shop.PlanerWidth.Ticks)
+            var width = glued + (shop.SeamAllowance * (count - 1));
+            if (width <= shop.PlanerWidth * count)
             {
-                return (count, Length.FromTicks(width));
+                return (count, width);
             }
 
             // Each further sub-panel costs a seam: once the seams alone fill the planer, more do not help.

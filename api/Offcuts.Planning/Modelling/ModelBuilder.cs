@@ -149,9 +149,11 @@ internal sealed class ModelBuilder(PlanningProblem problem)
             {
                 for (var number = 1; number <= count; number++)
                 {
+                    // Equal shares to start from; what does not divide evenly goes to the first of them.
+                    var share = Length.FromTicks((width.Ticks + count - number) / count);
                     rows.Add(new StripRow(
                         rows.Count, want.Panel.Name, want.Panel.Appearance, want.Panel.Finished.Thickness, want.Species,
-                        family, copy, number, width, want.Panel.Finished.Length,
+                        family, copy, number, share, count == 1 ? share : problem.Shop.PlanerWidth, want.Panel.Finished.Length,
                         want.Panel.NarrowestStrip ?? problem.Shop.NarrowestStrip, want.Panel.WidestStrip ?? problem.Shop.WidestStrip)
                     {
                         Tolerates = want.Panel.Tolerates,
@@ -194,7 +196,8 @@ internal sealed class ModelBuilder(PlanningProblem problem)
         }
 
         var families = strips.GroupBy(entry => entry.Row.Family).Select(group => new StripFamily(
-            [.. group.Select(entry => entry.Row.Index)],
+            [.. group.Select(entry => entry.Row.Index)], group.Max(entry => entry.Row.SubPanel),
+            group.Min(entry => entry.Row.MostCounted - entry.Row.Needed),
             milling.StripLength(cls, group.First().Row.Thickness, group.First().Row.Length).Ticks,
             (allowances.Width + cls.Flattening.Crook(milling.StripLength(cls, group.First().Row.Thickness, group.First().Row.Length))).Ticks,
             group.First().Row.Narrowest.Ticks, group.First().Widest));

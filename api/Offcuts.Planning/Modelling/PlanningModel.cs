@@ -15,9 +15,26 @@ internal sealed class PlanningModel
 
     public required IReadOnlyList<Supply> Supplies { get; init; }
 
+    /// <summary>The panels whose sub-panels share out their width.</summary>
+    public IReadOnlyList<SplitPanel> Splits => splits ??= SplitPanel.Of(Rows);
+
+    private List<SplitPanel>? splits;
+
     public long Kerf => Problem.Shop.Kerf.Ticks;
 
     public bool Recut => Problem.Shop.Recut;
+
+    /// <summary>What is still needed of every row when so much is made; less than nothing where that is too much of a part.</summary>
+    public long[] StillNeeded(long[] made)
+    {
+        var need = Rows.Select(row => row.Needed - made[row.Index]).ToArray();
+        foreach (var split in Splits)
+        {
+            split.ShareOut(made, need);
+        }
+
+        return need;
+    }
 
     public SearchWorth Worth => worth ??= new SearchWorth(Problem.Shop.Keep);
 

@@ -33,9 +33,24 @@ internal readonly record struct BlankOption(
 
 /// <summary>
 /// The strips of one panel as they may be cut from a board, in ticks. All rows (copies and sub-panels) of the panel share
-/// length and limits; <see cref="Edge"/> is what jointing takes of the sawn width.
+/// length and limits, the rows of one copy standing together; <see cref="Edge"/> is what jointing takes of the sawn width.
 /// </summary>
-internal sealed record StripFamily(int[] Rows, long Along, long Edge, long Narrowest, long Widest);
+/// <param name="Rows">The rows, by copy and sub-panel.</param>
+/// <param name="SubPanels">How many sub-panels each copy has.</param>
+/// <param name="Room">How much wider than its equal share a sub-panel may be.</param>
+/// <param name="Along">Length of a strip.</param>
+/// <param name="Edge">What jointing takes of its width.</param>
+/// <param name="Narrowest">The least net width.</param>
+/// <param name="Widest">The largest.</param>
+internal sealed record StripFamily(int[] Rows, int SubPanels, long Room, long Along, long Edge, long Narrowest, long Widest)
+{
+    /// <summary>The rows of the other sub-panels of the same copy of the panel.</summary>
+    public IEnumerable<int> Siblings(int row)
+    {
+        var copy = Array.IndexOf(Rows, row) / SubPanels;
+        return Rows.Skip(copy * SubPanels).Take(SubPanels).Where(other => other != row);
+    }
+}
 
 /// <summary>What can be cut from the boards of one or more classes that are alike for the job, and what their wood is worth.</summary>
 internal sealed record Profile(

@@ -43,6 +43,25 @@ internal sealed class PriceList
         [.. Piece.Select((value, row) => value > 0 ? value - discount[row] : 0)],
         [.. PerTick.Select((value, row) => value > 0 ? value - discount[row] : 0)], Need, WorthWeight);
 
+    /// <summary>
+    /// The same prices with all sub-panels of a panel alike at their mean. Only such prices give a bound: a plan may share out a panel's width as it
+    /// likes, so its demand is worth what the width is worth wherever it lies.
+    /// </summary>
+    public PriceList Even(PlanningModel model)
+    {
+        var perTick = (double[])PerTick.Clone();
+        foreach (var split in model.Splits)
+        {
+            var mean = OnGrid(split.Rows.Average(row => perTick[row.Index]));
+            foreach (var row in split.Rows)
+            {
+                perTick[row.Index] = mean;
+            }
+        }
+
+        return new PriceList(Piece, perTick, Need, WorthWeight);
+    }
+
     /// <summary>The next value on the grid below.</summary>
     public static double OnGrid(double value) => Math.Floor(value * Grid) / Grid;
 

@@ -86,16 +86,17 @@ internal sealed class StripFill
         {
             // As wide as it may be or as it is needed; but never so that less than one more strip stays wanted.
             var widest = Math.Min(family.Widest, total - ((left - 1) * family.Narrowest));
-            var wanted = times == 1 ? Most(need, widest) : rows.Select(row => need[row.Row]).DefaultIfEmpty(0).Max();
-            if (wanted <= 0)
+            var most = times == 1 ? Most(need, widest) : rows.Select(row => row.Row).DefaultIfEmpty(-1).MaxBy(row => row < 0 ? 0 : need[row]);
+            if (most < 0 || need[most] <= 0)
             {
                 break;
             }
 
-            var net = Math.Min(widest, wanted);
-            if (wanted > net && wanted - net < family.Narrowest)
+            var net = Math.Min(widest, need[most] + Math.Min(family.Room, Others(most, need).Sum(row => need[row])));
+            var lacking = need[most] - net;
+            if (lacking > 0 && lacking < family.Narrowest && lacking > Others(most, need).Count() * family.Room)
             {
-                net = wanted - family.Narrowest;
+                net = need[most] - family.Narrowest;
             }
 
             net = Math.Max(net, family.Narrowest);
@@ -106,28 +107,41 @@ internal sealed class StripFill
         return laid;
     }
 
-    /// <summary>What is needed of the row to which a strip of a width is worth most.</summary>
-    private long Most(long[] need, long width) => rows.Where(row => need[row.Row] > 0)
-        .OrderByDescending(row => Math.Min(need[row.Row], width) * row.PerTick).Select(row => need[row.Row]).FirstOrDefault();
+    /// <summary>The row to which a strip of a width is worth most; -1 if nothing is needed.</summary>
+    private int Most(long[] need, long width) => rows.Where(row => need[row.Row] > 0)
+        .OrderByDescending(row => Math.Min(need[row.Row], width) * row.PerTick).Select(row => row.Row).DefaultIfEmpty(-1).First();
+
+    /// <summary>The other sub-panels of a row's panel of which anything is needed: they give and take over width.</summary>
+    private IEnumerable<int> Others(int row, long[] need) => family.Room == 0 ? [] : family.Siblings(row).Where(other => need[other] > 0);
 
     private int[] Serve(long net, int times, long[] need)
     {
         var served = new List<int>();
         for (var piece = 0; piece < times; piece++)
         {
-            var row = rows.Where(entry => need[entry.Row] > 0)
-                .OrderByDescending(entry => Math.Min(need[entry.Row], net) * entry.PerTick).Select(entry => entry.Row)
-                .DefaultIfEmpty(-1).First();
+            var row = Most(need, net);
             if (row < 0)
             {
                 break;
             }
 
             need[row] -= net;
+            Shift(row, need);
             served.Add(row);
         }
 
         return [.. served];
+    }
+
+    /// <summary>What a sub-panel has too much, or lacks too little of for one more strip, the others have less or more to do.</summary>
+    private void Shift(int row, long[] need)
+    {
+        foreach (var other in need[row] < family.Narrowest ? Others(row, need).ToList() : [])
+        {
+            var moved = need[row] > 0 ? Math.Min(need[row], family.Room) : -Math.Min(Math.Min(-need[row], family.Room), need[other]);
+            need[row] -= moved;
+            need[other] += moved;
+        }
     }
 
     private double Greedy(long total)

@@ -15,16 +15,15 @@ internal static class GreedyStart
 
     public static Solution Run(PlanningModel model, PatternPricer pricer, Action<Pattern> found)
     {
-        var need = model.Rows.Select(row => row.Needed).ToArray();
-        var left = model.Supplies.Select(supply => supply.Capacity).ToArray();
+        var rest = new Remainder(model);
         var cuts = new List<(Pattern, int)>();
         var noDuals = new double[model.Boards.Count];
         var values = Values(model);
         var candidates = Candidates(model);
-        while (need.Any(amount => amount > 0))
+        while (!rest.IsCovered)
         {
-            var prices = PriceList.FromDuals(model.Rows, values, need, 0);
-            var ranked = pricer.Improving(prices, noDuals, new CostWeights(0, 0), int.MaxValue, board => candidates[board.Index] && left[board.Supply] > 0, CancellationToken.None, thorough: false)
+            var prices = PriceList.FromDuals(model.Rows, values, rest.Need, 0);
+            var ranked = pricer.Improving(prices, noDuals, new CostWeights(0, 0), int.MaxValue, board => candidates[board.Index] && rest.Has(board), CancellationToken.None, thorough: false)
                 .OrderByDescending(pattern => Merit(model, pattern, values)).ThenBy(pattern => pattern.Board.Index).ToList();
             if (ranked.Count == 0)
             {
@@ -44,19 +43,15 @@ internal static class GreedyStart
 
         return new Solution(model, cuts);
 
-        bool IsOpen(Pattern pattern) => left[pattern.Board.Supply] > 0
-            && pattern.Cover.All(cover => cover.Amount <= need[cover.Row]) && (pattern.Money == 0 || cuts.Count == 0);
+        bool IsOpen(Pattern pattern) => rest.Has(pattern.Board)
+            && pattern.Cover.All(cover => cover.Amount <= rest.Need[cover.Row]) && (pattern.Money == 0 || cuts.Count == 0);
 
         void Take(Pattern pattern)
         {
-            var count = Times(pattern, need, left[pattern.Board.Supply]);
+            var count = Times(pattern, rest.Need, rest.Left[pattern.Board.Supply]);
             cuts.Add((pattern, count));
             found(pattern);
-            left[pattern.Board.Supply] -= count;
-            foreach (var (row, amount) in pattern.Cover)
-            {
-                need[row] = Math.Max(0, need[row] - (amount * count));
-            }
+            rest.Take(pattern, count);
         }
     }
 

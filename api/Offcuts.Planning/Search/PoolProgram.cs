@@ -77,12 +77,14 @@ internal static class PoolProgram
     {
         var variables = new Variable[pool.Count];
         var cover = model.Rows.Select(row => solver.MakeConstraint(Scaled(row, rest.Need[row.Index]), double.PositiveInfinity, "")).ToArray();
+        new WidthShifts(solver, model, cover).SetRemainder(rest);
         var supply = model.Supplies.Select(each => solver.MakeConstraint(double.NegativeInfinity, rest.Left[each.Index], "")).ToArray();
         var money = solver.MakeConstraint(double.NegativeInfinity, mostMoney, "");
         for (var p = 0; p < pool.Count; p++)
         {
             var pattern = pool[p];
-            var most = pattern.Cover.Max(each => (rest.Need[each.Row] + each.Amount - 1) / each.Amount);
+            var most = pattern.Cover.Max(each =>
+                (rest.Need[each.Row] + (model.Rows[each.Row] is StripRow strip ? rest.Room(strip) : 0) + each.Amount - 1) / each.Amount);
             variables[p] = solver.MakeIntVar(0, Math.Min(most, rest.Left[pattern.Board.Supply]), "");
             foreach (var (row, amount) in pattern.Cover)
             {

@@ -6,17 +6,17 @@ namespace Offcuts.Planning.Search;
 internal sealed class Remainder
 {
     private readonly PlanningModel model;
+    private readonly long[] made;
 
     public Remainder(PlanningModel model)
+        : this(model, new long[model.Rows.Count], [.. model.Rows.Select(row => row.Needed)], [.. model.Supplies.Select(supply => supply.Capacity)])
     {
-        this.model = model;
-        Need = [.. model.Rows.Select(row => row.Needed)];
-        Left = [.. model.Supplies.Select(supply => supply.Capacity)];
     }
 
-    private Remainder(PlanningModel model, long[] need, long[] left)
+    private Remainder(PlanningModel model, long[] made, long[] need, long[] left)
     {
         this.model = model;
+        this.made = made;
         Need = need;
         Left = left;
     }
@@ -29,9 +29,12 @@ internal sealed class Remainder
 
     public bool IsCovered => Array.TrueForAll(Need, amount => amount <= 0);
 
-    public Remainder Copy() => new(model, (long[])Need.Clone(), (long[])Left.Clone());
+    public Remainder Copy() => new(model, (long[])made.Clone(), (long[])Need.Clone(), (long[])Left.Clone());
 
     public bool Has(BoardType board) => Left[board.Supply] > 0;
+
+    /// <summary>How much wider than planned a sub-panel may still become, in ticks, if others of its panel become narrower.</summary>
+    public long Room(StripRow row) => Math.Max(0, row.Room(made) - Need[row.Index]);
 
     /// <summary>Whether the pattern can be cut and makes anything that is needed.</summary>
     public bool Serves(Pattern pattern) => Has(pattern.Board) && Array.Exists(pattern.Cover, cover => Need[cover.Row] > 0);
@@ -46,7 +49,13 @@ internal sealed class Remainder
         Left[pattern.Board.Supply] -= count;
         foreach (var (row, amount) in pattern.Cover)
         {
-            Need[row] = Math.Max(0, Need[row] - (amount * count));
+            made[row] += amount * count;
+            Need[row] = Math.Max(0, model.Rows[row].Needed - made[row]);
+        }
+
+        foreach (var split in model.Splits)
+        {
+            split.ShareOut(made, Need);
         }
     }
 }

@@ -10,7 +10,16 @@ internal sealed class Solution
         Cuts = [.. cuts.Where(cut => cut.Count > 0)];
         Money = Cuts.Sum(cut => cut.Pattern.Money * cut.Count);
         Worth = Cuts.Sum(cut => cut.Pattern.Worth * cut.Count);
-        Short = Shortage(model);
+        Made = new long[model.Rows.Count];
+        foreach (var (pattern, count) in Cuts)
+        {
+            foreach (var (row, amount) in pattern.Cover)
+            {
+                Made[row] += amount * count;
+            }
+        }
+
+        Short = model.StillNeeded(Made);
     }
 
     public IReadOnlyList<(Pattern Pattern, int Count)> Cuts { get; }
@@ -18,6 +27,9 @@ internal sealed class Solution
     public long Money { get; }
 
     public double Worth { get; }
+
+    /// <summary>How much is made, by row.</summary>
+    public long[] Made { get; }
 
     /// <summary>What is not covered, by row.</summary>
     public long[] Short { get; }
@@ -30,18 +42,4 @@ internal sealed class Solution
         || (IsComplete == other.IsComplete && (IsComplete
             ? Money < other.Money || (Money == other.Money && Worth < other.Worth - 1e-6)
             : Short.Where(amount => amount > 0).Sum(amount => (double)amount) < other.Short.Where(amount => amount > 0).Sum(amount => (double)amount)));
-
-    private long[] Shortage(PlanningModel model)
-    {
-        var left = model.Rows.Select(row => row.Needed).ToArray();
-        foreach (var (pattern, count) in Cuts)
-        {
-            foreach (var (row, amount) in pattern.Cover)
-            {
-                left[row] -= amount * count;
-            }
-        }
-
-        return left;
-    }
 }

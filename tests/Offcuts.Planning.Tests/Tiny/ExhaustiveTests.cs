@@ -93,3 +93,17 @@ public sealed class PanelExhaustiveTests : ExhaustiveTests
 
     protected override IEnumerable<int> WrongOnce => [307, 325, 340, 378, 10314, 14203, 14574, 14772, 15027, 15614, 16667];
 }
+
+public sealed class UnequalHalvesExhaustiveTests : ExhaustiveTests
+{
+    /// <summary>As with equal halves, strips whose widths must complement each other are not always found (seeds 40 and 285).</summary>
+    protected override int MissesAllowed => 1;
+
+    protected override (PlanningProblem Problem, int? Least) Case(int seed)
+    {
+        var tiny = TinyPanel.CreateHalves(seed);
+        return (tiny.ToProblem(), new TryEveryStrip(tiny).LeastMoney());
+    }
+
+    protected override IEnumerable<int> WrongOnce => [];
+}

@@ -12,10 +12,12 @@ namespace Offcuts.Planning.Tests.Tiny;
 /// <param name="Widest">The widest.</param>
 /// <param name="Needs">Net width that each sub-panel needs: one or two of the same width.</param>
 /// <param name="Halves">Whether two sub-panels are the halves of one panel, else each is a panel.</param>
+/// <param name="Slack">How much wider than what it needs a half may be, if the other is narrower.</param>
 /// <param name="Boards">What is owned, price 0, and what can be bought.</param>
-internal sealed record TinyPanel(int Kerf, int Edge, int Along, int Narrowest, int Widest, IReadOnlyList<int> Needs, bool Halves, IReadOnlyList<TinyBoard> Boards)
+internal sealed record TinyPanel(int Kerf, int Edge, int Along, int Narrowest, int Widest, IReadOnlyList<int> Needs, bool Halves, int Slack, IReadOnlyList<TinyBoard> Boards)
 {
     private const int Oversize = 1;
+    private const int Seam = 2;
     private static readonly string[] Both = ["ash", "oak"];
 
     /// <summary>The case of a seed. What is offered may not suffice in every fourth.</summary>
@@ -34,14 +36,22 @@ internal sealed record TinyPanel(int Kerf, int Edge, int Along, int Narrowest, i
         }
 
         return new TinyPanel(
-            dice.From(0, 1), dice.From(0, 2), along, narrowest, dice.From(narrowest, 12), Enumerable.Repeat(need, rows).ToList(), rows == 2 && dice.Chance(2), boards);
+            dice.From(0, 1), dice.From(0, 2), along, narrowest, dice.From(narrowest, 12), Enumerable.Repeat(need, rows).ToList(), rows == 2 && dice.Chance(2), 0, boards);
+    }
+
+    /// <summary>The same with two halves that may be of unequal widths.</summary>
+    public static TinyPanel CreateHalves(int seed)
+    {
+        var tiny = Create(seed);
+
+        // With more slack the planer would take the whole panel.
+        return tiny with { Needs = [tiny.Needs[0], tiny.Needs[0]], Halves = true, Slack = 1 + (seed % Math.Min(4, tiny.Needs[0] - Seam - 1)) };
     }
 
     public PlanningProblem ToProblem()
     {
-        // Two halves of a panel lose a seam between them, and each is as wide as the planer takes.
-        const int seam = 2;
-        var glued = Halves ? (2 * Needs[0]) - seam : Needs[0];
+        // Two halves of a panel lose a seam between them.
+        var glued = Halves ? (2 * Needs[0]) - Seam : Needs[0];
         return new PlanningProblem
         {
             Shop = new Shop
@@ -50,8 +60,8 @@ internal sealed record TinyPanel(int Kerf, int Edge, int Along, int Narrowest, i
                 Kerf = Centimetres(Kerf),
                 Surfaced = new Allowances(Centimetres(1), Centimetres(Edge), Length.Zero),
                 PanelOversize = Centimetres(Oversize),
-                SeamAllowance = Centimetres(seam),
-                PlanerWidth = Centimetres(Needs[0]),
+                SeamAllowance = Centimetres(Seam),
+                PlanerWidth = Centimetres(Needs[0] + Slack),
                 NarrowestStrip = Centimetres(Narrowest),
                 WidestStrip = Centimetres(Widest),
             },

@@ -7,8 +7,9 @@ namespace Offcuts.Planning.Tests.Tiny;
 internal sealed class TryEveryStrip(TinyPanel tiny)
 {
     private const int Never = int.MaxValue / 4;
-    private readonly int first = tiny.Needs[0];
-    private readonly int second = tiny.Needs.Count > 1 ? tiny.Needs[1] : 0;
+    // The most that can count for each sub-panel.
+    private readonly int first = tiny.Needs[0] + tiny.Slack;
+    private readonly int second = tiny.Needs.Count > 1 ? tiny.Needs[1] + tiny.Slack : 0;
 
     /// <summary>The least money; null if the boards do not suffice. All strips are of one species.</summary>
     public int? LeastMoney()
@@ -29,7 +30,7 @@ internal sealed class TryEveryStrip(TinyPanel tiny)
             }
         }
 
-        var most = tiny.Needs.Sum(need => (need + tiny.Narrowest - 1) / tiny.Narrowest);
+        var most = tiny.Needs.Sum(need => (need + tiny.Slack + tiny.Narrowest - 1) / tiny.Narrowest);
         foreach (var board in tiny.Boards.Where(board => board.Species == species))
         {
             var gives = OfBoard(board.Sizes[0].Length, board.Sizes[0].Width);
@@ -39,7 +40,10 @@ internal sealed class TryEveryStrip(TinyPanel tiny)
             }
         }
 
-        return least[first, second];
+        // Halves may be of any widths that add up.
+        return tiny.Halves
+            ? Enumerable.Range(0, first + 1).SelectMany(a => Enumerable.Range(0, second + 1).Where(b => a + b >= tiny.Needs.Sum()).Select(b => least[a, b])).Min()
+            : least[first, second];
     }
 
     private void Add(int[,] least, HashSet<(int First, int Second)> gives, int price)

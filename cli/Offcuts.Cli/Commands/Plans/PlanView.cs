@@ -135,6 +135,11 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
 
         foreach (var panel in plan.GlueUps)
         {
+            if (GlueUpText.SubPanels([.. panel.SubPanels.Select(part => Length.FromMillimetres(part.NeededWidthMm))], unit) is { } widths)
+            {
+                to.WriteLine(SafeText.Of($"  {panel.Panel} {Count(panel.Copy)}: {widths}; surface each before you glue them to each other"));
+            }
+
             foreach (var part in panel.SubPanels)
             {
                 var strips = string.Join(" + ", part.Strips.Select(strip => $"{Text(strip.NetWidthMm)} (board {Count(strip.BoardNumber)})"));
