@@ -49,6 +49,11 @@ internal sealed class PriceList
     /// </summary>
     public PriceList Even(PlanningModel model)
     {
+        if (model.Splits.Count == 0)
+        {
+            return this;
+        }
+
         var perTick = (double[])PerTick.Clone();
         foreach (var split in model.Splits)
         {
