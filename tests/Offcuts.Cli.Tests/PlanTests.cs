@@ -172,6 +172,9 @@ public sealed class PlanTests : IDisposable
         Assert.True(demo.Code == 0, demo.Err);
         Assert.Contains("Hall bench", demo.Out, StringComparison.Ordinal);
         Assert.Contains("Cut sheet: ", demo.Err, StringComparison.Ordinal);
+
+        // The seat is wider than the shop's planer takes.
+        Assert.Matches("Seat 1: 2 sub-panels, .+ wide; surface each before you glue them to each other", demo.Out);
         Assert.True(File.Exists(Path.Combine(offcuts.Folder, "shop", "hall-bench.html")));
         Assert.True(boards.Out.Split('\n').Length > 30);
         Assert.Equal(2, again.Code);
