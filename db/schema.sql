@@ -19,6 +19,14 @@ CREATE TRIGGER journal_only_grows BEFORE INSERT ON journal
 WHEN NEW.line <> (SELECT coalesce(max(line), 0) + 1 FROM journal)
 BEGIN SELECT RAISE(ABORT, 'The journal only grows at its end.'); END;
 
+CREATE TRIGGER no_fewer_boards_than_reservations BEFORE UPDATE OF quantity ON boards
+WHEN NEW.quantity < (SELECT max(copy) FROM reservations WHERE board_sequence = NEW.sequence)
+BEGIN SELECT RAISE(ABORT, 'Plans hold more of this board.'); END;
+
+CREATE TRIGGER no_more_reservations_than_boards BEFORE INSERT ON reservations
+WHEN NEW.copy > (SELECT quantity FROM boards WHERE sequence = NEW.board_sequence)
+BEGIN SELECT RAISE(ABORT, 'There are not so many of this board.'); END;
+
 CREATE TABLE "board_defects" (
     board_sequence INTEGER NOT NULL REFERENCES "boards" (sequence) ON DELETE CASCADE,
     ordinal INTEGER NOT NULL CHECK (ordinal >= 0),
@@ -58,7 +66,7 @@ CREATE TABLE "boards" (
     note TEXT CHECK (length(note) <= 2000),
     status TEXT NOT NULL CHECK (status IN ('free', 'reserved', 'used', 'gone')),
     logged_at TEXT NOT NULL
-) STRICT;
+, origin_plan TEXT REFERENCES plan_runs (id), cut_from TEXT CHECK (cut_from IS NULL OR origin_plan IS NOT NULL), price_minor_units INTEGER CHECK (price_minor_units >= 0), price_currency TEXT CHECK ((price_currency IS NULL) = (price_minor_units IS NULL))) STRICT;
 
 CREATE TABLE design_versions (
     sequence INTEGER PRIMARY KEY,
@@ -130,6 +138,15 @@ CREATE TABLE price_lists (
     supplier TEXT PRIMARY KEY CHECK (length(supplier) BETWEEN 1 AND 80),
     updated_at TEXT NOT NULL
 ) STRICT;
+
+CREATE TABLE reservations (
+    board_sequence INTEGER NOT NULL REFERENCES boards (sequence),
+    copy INTEGER NOT NULL CHECK (copy >= 1),
+    plan_id TEXT NOT NULL REFERENCES plan_runs (id),
+    number INTEGER NOT NULL CHECK (number >= 1),
+    PRIMARY KEY (board_sequence, copy),
+    UNIQUE (plan_id, number)
+) STRICT, WITHOUT ROWID;
 
 CREATE TABLE shop (
     only_row INTEGER PRIMARY KEY CHECK (only_row = 1),

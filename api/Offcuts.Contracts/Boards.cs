@@ -55,7 +55,7 @@ public sealed record EndsRecord(string Left = "unknown", string Right = "unknown
 /// <param name="WidthMm">Extent across the grain.</param>
 public sealed record DefectRecord(string Kind, decimal XMm, decimal YMm, decimal LengthMm, decimal WidthMm);
 
-/// <summary>A board on the rack: what was entered, its id, when it was logged (UTC) and its species' name as people say it.</summary>
+/// <summary>A board on the rack: what was entered, its id, when it was logged (UTC) and its species' name as people say it; who holds it and where it comes from.</summary>
 public sealed record BoardRecord(
     string Id,
     DateTimeOffset LoggedAt,
@@ -75,7 +75,25 @@ public sealed record BoardRecord(
     string? SpeciesName = null,
     string? Batch = null,
     WarpRecord? Warp = null,
-    EndsRecord? Ends = null);
+    EndsRecord? Ends = null,
+    IReadOnlyList<HoldRecord>? Holds = null,
+    OriginRecord? Origin = null,
+    PriceRecord? Price = null);
+
+/// <summary>One of a board's quantity that an accepted plan holds.</summary>
+/// <param name="PlanId">The plan.</param>
+/// <param name="Number">The board's number in it.</param>
+public sealed record HoldRecord(string PlanId, int Number);
+
+/// <summary>The build that brought a board onto the rack.</summary>
+/// <param name="PlanId">The plan.</param>
+/// <param name="CutFrom">The board that it was cut from; null for one that was bought.</param>
+public sealed record OriginRecord(string PlanId, string? CutFrom);
+
+/// <summary>What a board cost.</summary>
+/// <param name="Amount">The price of one, or a leftover's share of it.</param>
+/// <param name="Currency">ISO 4217 code.</param>
+public sealed record PriceRecord(decimal Amount, string Currency);
 
 /// <summary>One page of boards.</summary>
 /// <param name="Items">The boards, oldest first.</param>

@@ -47,6 +47,10 @@ public interface IOffcutsApi
     [Get("/v1/journal/check")]
     Task<JournalCheckRecord> CheckJournalAsync(CancellationToken cancellationToken = default);
 
+    /// <summary>Takes a line of the journal back, which is a line of its own.</summary>
+    [Post("/v1/journal/{line}/undo")]
+    Task<JournalLineRecord> UndoJournalLineAsync(long line, CancellationToken cancellationToken = default);
+
     /// <summary>The shop.</summary>
     [Get("/v1/shop")]
     Task<ShopRecord> GetShopAsync(CancellationToken cancellationToken = default);
@@ -132,6 +136,18 @@ public interface IOffcutsApi
     /// <summary>Ends a run early; the best plan so far is kept.</summary>
     [Post("/v1/plans/{id}/cancellation")]
     Task<PlanRecord> CancelPlanAsync(string id, CancellationToken cancellationToken = default);
+
+    /// <summary>Accepts a plan: it takes the boards that it cuts.</summary>
+    [Post("/v1/plans/{id}/acceptance")]
+    Task<PlanRecord> AcceptPlanAsync(string id, CancellationToken cancellationToken = default);
+
+    /// <summary>A plan gives back the boards that it has not cut.</summary>
+    [Post("/v1/plans/{id}/release")]
+    Task<PlanRecord> ReleasePlanAsync(string id, CancellationToken cancellationToken = default);
+
+    /// <summary>Says that boards of an accepted plan are cut.</summary>
+    [Post("/v1/plans/{id}/closings")]
+    Task<PlanRecord> CloseBoardsAsync(string id, [Body] ClosingEntry closing, CancellationToken cancellationToken = default);
 
     /// <summary>All that the plan was made from; it may be sent back as the <c>inline</c> of a new request.</summary>
     [Get("/v1/plans/{id}/problem")]

@@ -8,7 +8,11 @@ namespace Offcuts.Contracts;
 /// <c>expire</c>, <c>close</c> or <c>undo</c>.
 /// </param>
 /// <param name="Boards">The ids of the boards that it touched.</param>
-public sealed record JournalLineRecord(long Line, DateTimeOffset At, string Kind, IReadOnlyList<string> Boards);
+/// <param name="PlanId">The plan that it is about; null for none.</param>
+/// <param name="Undoes">The line that it takes back; null for none.</param>
+/// <param name="UndoneBy">The line that takes it back; null as long as it stands.</param>
+public sealed record JournalLineRecord(
+    long Line, DateTimeOffset At, string Kind, IReadOnlyList<string> Boards, string? PlanId = null, long? Undoes = null, long? UndoneBy = null);
 
 /// <summary>One page of the journal.</summary>
 /// <param name="Items">The lines, newest first.</param>

@@ -11,6 +11,7 @@ namespace Offcuts.Contracts;
 /// <param name="Progress">How far the search is; null before it began.</param>
 /// <param name="Failure">Why there is no plan; null unless failed.</param>
 /// <param name="Plan">The plan: the best so far while planning, the last once done or cancelled; null before the first.</param>
+/// <param name="Build">How far its build is; null for a plan that is not accepted.</param>
 public sealed record PlanRecord(
     string Id,
     string State,
@@ -21,7 +22,8 @@ public sealed record PlanRecord(
     int Seed,
     PlanProgressRecord? Progress,
     PlanFailure? Failure,
-    PlanResult? Plan);
+    PlanResult? Plan,
+    BuildRecord? Build = null);
 
 /// <summary>Which design a plan is for.</summary>
 /// <param name="Name">Its name.</param>
@@ -52,8 +54,17 @@ public sealed record PlanFailure(string Type, string Code, string Detail, string
 /// <param name="Currency">ISO 4217 code of the cost; null while there is no plan.</param>
 /// <param name="TotalCost">All money; null while there is no plan.</param>
 /// <param name="Gap">How far the wood may be above the best possible; null while there is no plan.</param>
+/// <param name="Build"><c>accepted</c>, <c>under-way</c>, <c>built</c> or <c>stopped</c>; null for a plan that is not accepted.</param>
 public sealed record PlanSummary(
-    string Id, string State, DateTimeOffset RequestedAt, PlanDesign Design, string? Status, string? Currency, decimal? TotalCost, decimal? Gap);
+    string Id,
+    string State,
+    DateTimeOffset RequestedAt,
+    PlanDesign Design,
+    string? Status,
+    string? Currency,
+    decimal? TotalCost,
+    decimal? Gap,
+    string? Build = null);
 
 /// <summary>One page of runs.</summary>
 /// <param name="Items">The runs, newest first.</param>

@@ -26,6 +26,7 @@ namespace Offcuts.Contracts;
 /// <param name="ResawHeightMm">The widest blank that the resaw takes on edge; null if the shop does not resaw.</param>
 /// <param name="ResawKerfMm">Width of the resaw's cut.</param>
 /// <param name="ResawCleanupMm">What a resawn slice is sawn thicker than finished.</param>
+/// <param name="HoldDays">For how many days an accepted plan of which nothing is cut holds its boards; null for as long as nobody releases them.</param>
 public sealed record ShopEntry(
     string? Unit = null,
     string? Currency = null,
@@ -51,7 +52,8 @@ public sealed record ShopEntry(
     string? ShortBlanks = null,
     decimal? ResawHeightMm = null,
     decimal? ResawKerfMm = null,
-    decimal? ResawCleanupMm = null);
+    decimal? ResawCleanupMm = null,
+    int? HoldDays = null);
 
 /// <summary>The shop with every value that counts; see <see cref="ShopEntry"/> for what each is.</summary>
 public sealed record ShopRecord(
@@ -79,7 +81,8 @@ public sealed record ShopRecord(
     string ShortBlanks,
     decimal? ResawHeightMm,
     decimal ResawKerfMm,
-    decimal ResawCleanupMm);
+    decimal ResawCleanupMm,
+    int? HoldDays = null);
 
 /// <summary>What milling takes away, in total over both ends, edges or faces, in millimetres.</summary>
 /// <param name="LengthMm">Of the length.</param>

@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Host.Boards;
+using Offcuts.Host.Builds;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
 using Offcuts.Host.Journals;
@@ -32,6 +33,9 @@ internal static class OffcutsApi
         .AddSingleton(TimeProvider.System)
         .AddSingleton<BoardStore>()
         .AddSingleton<JournalStore>()
+        .AddSingleton<UndoStore>()
+        .AddSingleton<BuildStore>()
+        .AddSingleton<Expiry>()
         .AddSingleton<ShopStore>()
         .AddSingleton<DesignStore>()
         .AddSingleton<OfferStore>()
@@ -55,6 +59,7 @@ internal static class OffcutsApi
         app.MapDesigns();
         app.MapOffers();
         app.MapPlans();
+        app.MapBuilds();
         app.MapPictures();
     }
 

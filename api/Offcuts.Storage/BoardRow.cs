@@ -49,6 +49,14 @@ internal sealed class BoardRow
 
     public string LoggedAt { get; init; } = "";
 
+    public string? OriginPlan { get; init; }
+
+    public string? CutFrom { get; init; }
+
+    public long? PriceMinorUnits { get; init; }
+
+    public string? PriceCurrency { get; init; }
+
     public static BoardRow Of(Board board, long sequence) => new()
     {
         Sequence = sequence,
@@ -73,9 +81,13 @@ internal sealed class BoardRow
         Note = board.Note,
         Status = Words.Of(board.Status),
         LoggedAt = Stamp.Of(board.LoggedAt),
+        OriginPlan = board.Origin?.PlanId,
+        CutFrom = board.Origin?.CutFrom,
+        PriceMinorUnits = board.Price?.Amount.MinorUnits,
+        PriceCurrency = board.Price?.Currency,
     };
 
-    public Board ToBoard(IEnumerable<DefectRow> defects) => new()
+    public Board ToBoard(IEnumerable<DefectRow> defects, IEnumerable<HoldRow> holds) => new()
     {
         Id = Id,
         Kind = Words.Read<BoardKind>(Kind),
@@ -93,7 +105,22 @@ internal sealed class BoardRow
         Status = Words.Read<BoardStatus>(Status),
         LoggedAt = Stamp.Read(LoggedAt),
         Defects = [.. defects.Select(defect => defect.ToDefect())],
+        Holds = [.. holds.Select(hold => new Hold(hold.PlanId, hold.Number))],
+        Origin = OriginPlan is { } plan ? new Origin(plan, CutFrom) : null,
+        Price = PriceMinorUnits is { } amount ? new BoardPrice(new Money(amount), PriceCurrency!) : null,
     };
+}
+
+/// <summary>A row of <c>reservations</c>: the boards alike are numbered anew whenever one is written.</summary>
+internal sealed class HoldRow
+{
+    public long BoardSequence { get; init; }
+
+    public int Copy { get; init; }
+
+    public string PlanId { get; init; } = "";
+
+    public int Number { get; init; }
 }
 
 /// <summary>A row of <c>board_defects</c>.</summary>

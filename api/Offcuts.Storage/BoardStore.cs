@@ -74,13 +74,13 @@ public sealed class BoardStore(Database database, TimeProvider clock)
         return ([.. found.Take(limit).Select(state => state.ToBoard())], found.Count > limit ? found[limit - 1].Row.Sequence : null);
     }
 
-    /// <summary>All boards that are free, as they are at one moment, oldest first.</summary>
+    /// <summary>All boards that a plan may take, as they are at one moment, oldest first; of several alike those that no plan holds.</summary>
     public IReadOnlyList<Board> ListFree()
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
         return [.. BoardTable.Read(transaction, connection.Query<BoardRow>($"{BoardTable.Rows} WHERE status = 'free' ORDER BY sequence", transaction: transaction))
-            .Select(state => state.ToBoard())];
+            .Select(state => state.ToBoard()).Select(board => board with { Quantity = board.FreeQuantity, Holds = [] })];
     }
 
     /// <summary>One board, or null.</summary>
@@ -102,7 +102,8 @@ public sealed class BoardStore(Database database, TimeProvider clock)
         return added;
     }
 
-    /// <summary>Replaces what is known of the board with this id, but for the time it was logged; null if there is none.</summary>
+    /// <summary>Replaces what is known of the board with this id, but for when it was logged, where it comes from and who holds it; null if there is none.</summary>
+    /// <exception cref="OffcutsException">A plan holds it and counts on what would change.</exception>
     public Board? Replace(Board board)
     {
         using var change = StockChange.Begin(database, clock);
@@ -111,23 +112,42 @@ public sealed class BoardStore(Database database, TimeProvider clock)
             return null;
         }
 
-        var replaced = board with { LoggedAt = old.ToBoard().LoggedAt };
-        change.Write(BoardState.Of(replaced, old.Row.Sequence));
+        var was = old.ToBoard();
+        var isAsPlanned = board.IsSameWoodAs(was) && board.Quantity >= was.Holds.Count && board.Status is BoardStatus.Free or BoardStatus.Reserved;
+        if (!isAsPlanned)
+        {
+            RefuseHeld(was);
+        }
+
+        var replaced = (board with { LoggedAt = was.LoggedAt, Origin = was.Origin, Price = was.Price, Holds = was.Holds }).WithHolds(was.Holds);
+        change.Write(replaced, old);
         change.Commit(JournalKind.Edit);
         return replaced;
     }
 
     /// <summary>Forgets a board; false if there is none.</summary>
+    /// <exception cref="OffcutsException">A plan holds it.</exception>
     public bool Delete(string id)
     {
         using var change = StockChange.Begin(database, clock);
-        if (change.Find(id) is null)
+        if (change.Find(id) is not { } board)
         {
             return false;
         }
 
+        RefuseHeld(board.ToBoard());
         change.Erase(id);
         change.Commit(JournalKind.Delete);
         return true;
+    }
+
+    private static void RefuseHeld(Board board)
+    {
+        if (board.Holds.Count > 0)
+        {
+            var plans = string.Join(" and ", board.Holds.Select(hold => hold.PlanId).Distinct());
+            throw new OffcutsException(
+                ErrorCode.Conflict, $"Board {board.Id} is held by plan {plans}: release the plan first, or say how the board was cut when you close it.");
+        }
     }
 }

@@ -8,6 +8,9 @@ namespace Offcuts.Host.Tests;
 
 public sealed class DatabaseTests : IDisposable
 {
+    // The first version with a journal.
+    private const int WithJournal = 7;
+
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("offcuts-database-");
 
     public static TheoryData<int> EarlierVersions => [.. Enumerable.Range(1, Database.SchemaVersion - 1)];
@@ -25,6 +28,16 @@ public sealed class DatabaseTests : IDisposable
                 VALUES (1, 'K7M', 'solid', 'white-ash', 8128, 48768, 292608, 1, 'rough', 'clear', 'free', '2026-01-02T03:04:05.0000000Z');
                 INSERT INTO board_defects VALUES (1, 0, 'knot', 10, 20, 30, 40)
                 """);
+            if (version >= WithJournal)
+            {
+                old.Execute("""
+                    INSERT INTO journal (line, at, kind) VALUES (1, '2026-01-02T03:04:05.0000000Z', 'log');
+                    INSERT INTO journal_boards VALUES (1, 'K7M', '{"row":{"sequence":1,"id":"K7M","kind":"solid","species":"white-ash","thicknessTicks":8128,
+                        "widthTicks":48768,"lengthTicks":292608,"quantity":1,"surface":"rough","appearance":"clear","batch":null,"leftEnd":"unknown","rightEnd":"unknown",
+                        "bowTicks":0,"crookTicks":0,"cupTicks":0,"twistTicks":0,"place":null,"source":null,"note":null,"status":"free","loggedAt":"2026-01-02T03:04:05.0000000Z"},
+                      "defects":[{"boardSequence":1,"ordinal":0,"kind":"knot","xTicks":10,"yTicks":20,"lengthTicks":30,"widthTicks":40}]}')
+                    """);
+            }
         }
 
         var database = Database.Open(path);
@@ -38,7 +51,7 @@ public sealed class DatabaseTests : IDisposable
         var journal = new JournalStore(database);
         Assert.Equal((1L, 1), (journal.Check().Lines, journal.Check().Boards));
         Assert.Empty(journal.Check().Differences);
-        Assert.Equal(["K7M"], Assert.Single(journal.List(null, 10).Lines, line => line.Kind == JournalKind.Opening).Boards);
+        Assert.Equal(["K7M"], Assert.Single(journal.List(null, 10).Lines, line => line.Kind == (version >= WithJournal ? JournalKind.Log : JournalKind.Opening)).Boards);
         var known = board with
         {
             Surface = Surface.SkipPlaned,

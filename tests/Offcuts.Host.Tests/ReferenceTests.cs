@@ -77,7 +77,7 @@ public sealed class ReferenceTests : OwnService
             }
         }
 
-        Assert.Equal(13, tried);
+        Assert.Equal(14, tried);
     }
 
     [Fact]
@@ -110,6 +110,16 @@ public sealed class ReferenceTests : OwnService
             var board = await Service.ReadAsync(
                 await Service.SendAsync("POST", "/v1/boards", """{"species":"cherry","thicknessMm":20,"widthMm":100,"lengthMm":500}"""), HttpStatusCode.Created);
             return $"/v1/boards/{board.GetProperty("id").GetString()}";
+        }
+
+        if (path == "/v1/plans/{id}/closings")
+        {
+            await Service.SendAsync("POST", "/v1/boards", """{"species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":1400}""");
+            const string Rail = """{"budgetMs":2000,"inline":{"offers":[],"design":{"name":"Rail","parts":[{"name":"rail","thicknessMm":19.05,"widthMm":60,"lengthMm":600,"species":["white-ash"]}]}}}""";
+            var plan = await Service.ReadAsync(await Service.SendAsync("POST", "/v1/plans", Rail, prefer: "wait=15"), HttpStatusCode.Created);
+            var id = plan.GetProperty("id").GetString();
+            await Service.ReadAsync(await Service.SendAsync("POST", $"/v1/plans/{id}/acceptance"), HttpStatusCode.OK);
+            return $"/v1/plans/{id}/closings";
         }
 
         return path.Replace("{supplier}", "riverbend", StringComparison.Ordinal);

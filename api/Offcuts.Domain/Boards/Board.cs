@@ -52,6 +52,59 @@ public sealed record Board
 
     /// <summary>Whether it is free to be cut.</summary>
     public BoardStatus Status { get; init; } = BoardStatus.Free;
+
+    /// <summary>The accepted plans that hold it, or some of the boards alike; never more than <see cref="Quantity"/>.</summary>
+    public IReadOnlyList<Hold> Holds { get; init; } = [];
+
+    /// <summary>The build that it comes from; null for one that was logged.</summary>
+    public Origin? Origin { get; init; }
+
+    /// <summary>What each of them cost; null if that is not known.</summary>
+    public BoardPrice? Price { get; init; }
+
+    /// <summary>How many of them a plan may still take.</summary>
+    public int FreeQuantity => Status == BoardStatus.Free ? Quantity - Holds.Count : 0;
+
+    /// <summary>The board as it stands once plans hold what they hold: reserved as long as none is left over for others.</summary>
+    public Board WithHolds(IReadOnlyList<Hold> holds) => this with
+    {
+        Holds = holds,
+        Status = holds.Count == Quantity ? BoardStatus.Reserved : Holds.Count > 0 || holds.Count > 0 ? BoardStatus.Free : Status,
+    };
+
+    /// <summary>What is left once the plan that holds one of them has cut it: one fewer, or the last one, used.</summary>
+    public Board Without(Hold hold)
+    {
+        IReadOnlyList<Hold> others = [.. Holds.Where(other => other != hold)];
+        return Quantity == 1 ? this with { Status = BoardStatus.Used, Holds = [] } : (this with { Quantity = Quantity - 1 }).WithHolds(others);
+    }
+
+    /// <summary>A piece that was cut from it and goes back to the rack; the store gives it its id and its time.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="size">The board's own size before cutting.</param>
+    /// <param name="planId">The plan by which it was cut.</param>
+    public Board Leftover(AddedPiece piece, Dimensions size, string planId) => new()
+    {
+        Id = "",
+        Kind = Kind,
+        Species = Species,
+        Size = piece.Size,
+        Surface = Surface,
+        Appearance = Appearance,
+        Warp = Warp.Kept(piece.Size, size),
+        Ends = piece.Ends,
+        Batch = Batch,
+        Place = piece.Place ?? Place,
+        LoggedAt = default,
+        Note = piece.Note,
+        Origin = new Origin(planId, Id),
+        Price = Price?.Share(piece.Size, size),
+    };
+
+    /// <summary>Whether a plan made for the one can be cut from the other: all is alike but where it lies and what is noted.</summary>
+    public bool IsSameWoodAs(Board other) =>
+        (Kind, Species, Size, Surface, Appearance, Warp, Ends, Batch) == (other.Kind, other.Species, other.Size, other.Surface, other.Appearance, other.Warp, other.Ends, other.Batch)
+        && Defects.SequenceEqual(other.Defects);
 }
 
 /// <summary>What a board is made as.</summary>

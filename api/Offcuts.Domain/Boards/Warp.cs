@@ -16,6 +16,22 @@ public readonly record struct Warp(Length Bow, Length Crook, Length Cup, Length 
 {
     /// <summary>Whether nothing was measured.</summary>
     public bool IsFlat => this == default;
+
+    /// <summary>What a piece of the board keeps of it, each rounded up to a tick: a shallow arc is bent alike everywhere.</summary>
+    /// <param name="piece">Size of the piece.</param>
+    /// <param name="board">Size of the board.</param>
+    public Warp Kept(Dimensions piece, Dimensions board)
+    {
+        // A piece is no longer and no wider than its board, whatever was measured.
+        var along = (Int128)Length.Min(piece.Length, board.Length).Ticks;
+        var across = (Int128)Length.Min(piece.Width, board.Width).Ticks;
+        var (length, width) = ((Int128)board.Length.Ticks, (Int128)board.Width.Ticks);
+        return new(
+            Share(Bow, along * along, length * length), Share(Crook, along * along, length * length),
+            Share(Cup, across * across, width * width), Share(Twist, along * across, length * width));
+    }
+
+    private static Length Share(Length whole, Int128 part, Int128 of) => Length.FromTicks((long)(((whole.Ticks * part) + of - 1) / of));
 }
 
 /// <summary>What a blank is counted on to lose when it is made flat and straight, over and above the milling allowances.</summary>

@@ -8,6 +8,9 @@ public readonly record struct Area : IComparable<Area>
     /// <summary>The area in square ticks.</summary>
     public long SquareTicks { get; }
 
+    /// <summary>The area in square millimetres, exactly.</summary>
+    public decimal SquareMillimetres => SquareTicks / ((decimal)Length.TicksPerMillimetre * Length.TicksPerMillimetre);
+
     /// <summary>An area of so many square ticks.</summary>
     public static Area FromSquareTicks(long squareTicks) => new(squareTicks);
 

@@ -108,6 +108,9 @@ public sealed record Shop
     /// Default yes.
     /// </summary>
     public bool Recut { get; init; } = true;
+
+    /// <summary>For how many days an accepted plan of which nothing is cut holds its boards; null (the default) for as long as nobody releases them.</summary>
+    public int? HoldDays { get; init; }
 }
 
 /// <summary>What milling takes away, in total over both ends, edges or faces.</summary>

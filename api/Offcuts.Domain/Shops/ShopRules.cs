@@ -5,6 +5,7 @@ public static class ShopRules
 {
     // No saw blade of a workshop is wider, and no milling takes more; a larger number was written in the wrong unit.
     private static readonly Length WidestKerf = Length.FromInches(1);
+    private const int LongestHold = 3650;
     private static readonly Length LargestAllowance = Length.FromInches(12);
 
     // Twice the widest machine of a factory, and more than any piece that is too short for one.
@@ -42,6 +43,11 @@ public static class ShopRules
         if (shop.ResawHeight is { } height)
         {
             Machine(faults, "#/resawHeight", "resaw's height", height);
+        }
+
+        if (shop.HoldDays is { } days)
+        {
+            faults.Count("#/holdDays", days, 1, LongestHold);
         }
 
         CheckTogether(shop, faults);

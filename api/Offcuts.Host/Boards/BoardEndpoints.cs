@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Documents;
 using Offcuts.Domain;
+using Offcuts.Host.Builds;
 using Offcuts.Host.Http;
 using Offcuts.Host.Shops;
 using Offcuts.Storage;
@@ -23,8 +24,9 @@ internal static class BoardEndpoints
         app.MapPost("/v1/board-imports", ImportAsync);
     }
 
-    private static Ok<BoardPage> List(HttpRequest request, BoardStore boards, Workshop workshop)
+    private static Ok<BoardPage> List(HttpRequest request, BoardStore boards, Workshop workshop, Expiry expiry)
     {
+        expiry.Run();
         var catalogue = workshop.Catalogue();
         var asked = BoardListRequest.Read(request.Query, catalogue);
         var (found, next) = boards.List(asked.Filter, asked.After, asked.Limit);
@@ -38,8 +40,11 @@ internal static class BoardEndpoints
         return TypedResults.Created($"/v1/boards/{record.Id}", record);
     }
 
-    private static Ok<BoardRecord> Get(string id, BoardStore boards, Workshop workshop) =>
-        TypedResults.Ok(BoardMapping.ToRecord(boards.Find(Written(id)) ?? throw NoBoard(id), workshop.Catalogue()));
+    private static Ok<BoardRecord> Get(string id, BoardStore boards, Workshop workshop, Expiry expiry)
+    {
+        expiry.Run();
+        return TypedResults.Ok(BoardMapping.ToRecord(boards.Find(Written(id)) ?? throw NoBoard(id), workshop.Catalogue()));
+    }
 
     private static async Task<Ok<BoardRecord>> ReplaceAsync(
         string id, HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)

@@ -71,7 +71,10 @@ internal static class BoardMapping
         [.. board.Defects.Select(defect => new DefectRecord(
             defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres))],
         board.Place, board.Source, board.Note,
-        Batch: board.Batch, Warp: ConditionMapping.ToRecord(board.Warp), Ends: ConditionMapping.ToRecord(board.Ends));
+        Batch: board.Batch, Warp: ConditionMapping.ToRecord(board.Warp), Ends: ConditionMapping.ToRecord(board.Ends),
+        Holds: board.Holds.Count == 0 ? null : [.. board.Holds.Select(hold => new HoldRecord(hold.PlanId, hold.Number))],
+        Origin: board.Origin is { } origin ? new OriginRecord(origin.PlanId, origin.CutFrom) : null,
+        Price: board.Price is { } price ? new PriceRecord(MoneyText.ToDecimal(price.Amount, price.Currency), price.Currency) : null);
 
     public static BoardRecord ToRecord(Board board, SpeciesCatalogue catalogue) =>
         ToRecord(board) with { SpeciesName = catalogue.NameOf(board.Species) };

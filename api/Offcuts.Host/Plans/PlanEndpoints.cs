@@ -3,6 +3,7 @@ using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
+using Offcuts.Host.Builds;
 using Offcuts.Host.Http;
 using Offcuts.Host.Shops;
 using Offcuts.Storage;
@@ -47,24 +48,27 @@ internal static class PlanEndpoints
         return TypedResults.Accepted(place, ToRecord(store.Find(run.Id)!, workshop));
     }
 
-    private static Ok<PlanPage> List(HttpRequest request, PlanStore store)
+    private static Ok<PlanPage> List(HttpRequest request, PlanStore store, BuildStore builds, Expiry expiry)
     {
         var reader = new QueryReader(request.Query, "state", "design");
         var state = reader.Word<PlanState>("state");
         var (before, limit) = reader.Page();
         var (found, next) = store.List(state, reader.Text("design"), before, limit);
-        return TypedResults.Ok(new PlanPage([.. found.Select(ToSummary)], QueryReader.Next(request.HttpContext, next)));
+        expiry.Run();
+        var built = builds.FindAll([.. found.Select(run => run.Asked.Id)]);
+        return TypedResults.Ok(new PlanPage([.. found.Select(run => ToSummary(run, built.GetValueOrDefault(run.Asked.Id)))], QueryReader.Next(request.HttpContext, next)));
     }
 
-    private static Ok<PlanRecord> Get(string id, HttpResponse response, PlanStore store, Workshop workshop)
+    private static Ok<PlanRecord> Get(string id, HttpResponse response, PlanStore store, BuildStore builds, Workshop workshop, Expiry expiry)
     {
+        expiry.Run();
         var run = FindRun(id, store);
         if (run.FinishedAt is null)
         {
             response.Headers.RetryAfter = "1";
         }
 
-        return TypedResults.Ok(ToRecord(run, workshop));
+        return TypedResults.Ok(BuildMapping.WithBuild(ToRecord(run, workshop), builds.Find(run.Asked.Id), workshop.Shop()));
     }
 
     private static async Task<Ok<PlanRecord>> CancelAsync(string id, PlanQueue queue, PlanStore store, Workshop workshop, CancellationToken cancellationToken)
@@ -105,7 +109,7 @@ internal static class PlanEndpoints
         }
     }
 
-    private static PlanRecord ToRecord(StoredPlanRun run, Workshop workshop) => ToRecord(run, ReadersUnit.PlanOf(run, workshop));
+    internal static PlanRecord ToRecord(StoredPlanRun run, Workshop workshop) => ToRecord(run, ReadersUnit.PlanOf(run, workshop));
 
     private static PlanRecord ToRecord(StoredPlanRun run, PlanResult? plan) => new(
         run.Asked.Id, Words.Of(run.State), run.RequestedAt, run.FinishedAt,
@@ -115,11 +119,12 @@ internal static class PlanEndpoints
         run.Failure is { } failure ? JsonSerializer.Deserialize(failure, WireJson.Default.PlanFailure) : null,
         plan);
 
-    private static PlanSummary ToSummary(StoredPlanRun run)
+    private static PlanSummary ToSummary(StoredPlanRun run, Build? build)
     {
         var record = ToRecord(run, run.Plan is { } plan ? JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult) : null);
         return new(
-            record.Id, record.State, record.RequestedAt, record.Design, record.Plan?.Status, record.Plan?.Currency, record.Plan?.TotalCost, record.Plan?.Gap);
+            record.Id, record.State, record.RequestedAt, record.Design, record.Plan?.Status, record.Plan?.Currency, record.Plan?.TotalCost, record.Plan?.Gap,
+            build is not null && record.Plan is { } result ? BuildMapping.StateOf(build, result) : null);
     }
 
     /// <summary>The run of this id, whose letters may be of any case.</summary>

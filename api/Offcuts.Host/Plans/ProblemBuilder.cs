@@ -2,6 +2,7 @@ using System.Text.Json;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Designs;
+using Offcuts.Host.Builds;
 using Offcuts.Host.Http;
 using Offcuts.Host.Shops;
 using Offcuts.Storage;
@@ -9,7 +10,7 @@ using Offcuts.Storage;
 namespace Offcuts.Host.Plans;
 
 /// <summary>Makes the planning problem of a request: what it gives inline, and the rest from the store as it is now.</summary>
-internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, OfferStore offers, DesignStore designs, TimeProvider clock)
+internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, OfferStore offers, DesignStore designs, Expiry expiry, TimeProvider clock)
 {
     public (PlanningProblem Problem, PlanDesign Design) Build(PlanRequest request)
     {
@@ -22,6 +23,7 @@ internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, Offer
         }
 
         faults.ThrowIfAny();
+        expiry.Run();
         var catalogue = workshop.Catalogue();
         var inline = request.Inline ?? new InlineProblem();
         var shop = inline.Shop is { } entry ? ShopMapping.ToShop(entry, "#/inline/shop", faults) : workshop.Shop();

@@ -47,6 +47,10 @@ internal static class Examples
             random: {widths: [5, 6], lengths: [6ft, 8ft], price per board foot: 6.20}
         """;
 
+    public const string Closing = """
+        {"boards":[{"number":1,"added":[{"size":{"thicknessMm":25.4,"widthMm":40,"lengthMm":300},"place":"offcut bin"}],"reason":"cut more freely than planned"}]}
+        """;
+
     public const string Plan = """
         {"budgetMs":2000,"inline":{"stock":[{"id":"K7M","species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":1400}],"offers":[],"shop":{},
          "design":{"name":"Rail","parts":[{"name":"rail","quantity":2,"thicknessMm":19.05,"widthMm":60,"lengthMm":600,"species":["white-ash"],"mostWidthMm":70,"spares":1}]}}}

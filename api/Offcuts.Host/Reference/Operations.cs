@@ -36,6 +36,7 @@ internal static class Operations
 
         new("GET", "/v1/journal", "listJournal", "One page of the journal: every change of the stock, newest first.") { Query = Paging },
         new("GET", "/v1/journal/check", "checkJournal", "Rebuilds the stock from the journal and compares it with what is stored."),
+        new("POST", "/v1/journal/{line}/undo", "undoJournalLine", "Takes a line of the journal back, as long as nothing is built on it."),
 
         new("GET", "/v1/shop", "getShop", "The shop: unit, currency, kerf, allowances, machines."),
         new("PUT", "/v1/shop", "replaceShop", "Replaces the shop; what is left out takes its default.") { Body = typeof(ShopEntry), Example = Examples.Shop },
@@ -88,6 +89,13 @@ internal static class Operations
         },
         new("GET", "/v1/plans/{id}", "getPlan", "One planning run: its state, its progress and its plan."),
         new("POST", "/v1/plans/{id}/cancellation", "cancelPlan", "Ends a run early; the best plan so far is kept."),
+        new("POST", "/v1/plans/{id}/acceptance", "acceptPlan", "Accepts a plan: it takes the boards that it cuts, all or none."),
+        new("POST", "/v1/plans/{id}/release", "releasePlan", "A plan gives back the boards that it has not cut."),
+        new("POST", "/v1/plans/{id}/closings", "closeBoards", "Says that boards of an accepted plan are cut: they are used, and their leftovers are logged.")
+        {
+            Body = typeof(ClosingEntry),
+            Example = Examples.Closing,
+        },
         new("GET", "/v1/plans/{id}/problem", "getPlanProblem", "All that the plan was made from; may be sent back as the inline of a new request."),
         new("GET", "/v1/plans/{id}/cut-sheet", "getCutSheet", "The printable cut sheet, one self-contained HTML page."),
         new("GET", "/v1/plans/{id}/diagrams/{number}", "getDiagram", "The cutting diagram of one board of the plan, SVG."),

@@ -43,6 +43,7 @@ internal static class ShopMapping
             ResawHeight = entry.ResawHeightMm is { } height ? faults.Millimetres($"{at}/resawHeightMm", height) : null,
             ResawKerf = Size("resawKerfMm", entry.ResawKerfMm, standard.ResawKerf, zeroAllowed: true),
             ResawCleanup = Size("resawCleanupMm", entry.ResawCleanupMm, standard.ResawCleanup, zeroAllowed: true),
+            HoldDays = entry.HoldDays,
         };
         faults.AddRules(at, () => ShopRules.Check(shop), [.. Lengths.Select(name => ($"#/{name}", $"#/{name}Mm"))]);
         return shop;
@@ -63,7 +64,7 @@ internal static class ShopMapping
         shop.ShortestAtPlaner.Millimetres, shop.ShortestAtJointer.Millimetres, shop.Recut,
         ToRecord(shop.SkipPlaned), shop.FlatEnough.Millimetres, shop.EndTrimChecked.Millimetres, shop.EndTrimUnknown.Millimetres,
         shop.FactoryEdgeTrim.Millimetres,
-        Words.Of(shop.ShortBlanks), shop.ResawHeight?.Millimetres, shop.ResawKerf.Millimetres, shop.ResawCleanup.Millimetres);
+        Words.Of(shop.ShortBlanks), shop.ResawHeight?.Millimetres, shop.ResawKerf.Millimetres, shop.ResawCleanup.Millimetres, shop.HoldDays);
 
     /// <summary>The shop with every value named, so that a later default does not change what was stored.</summary>
     public static ShopEntry ToEntry(Shop shop)
@@ -74,7 +75,7 @@ internal static class ShopMapping
             record.SeamAllowanceMm, record.PlanerWidthMm, record.JointerWidthMm, record.NarrowestStripMm, record.WidestStripMm,
             record.Keep, record.ShortestAtPlanerMm, record.ShortestAtJointerMm, record.Recut,
             record.SkipPlaned, record.FlatEnoughMm, record.EndTrimCheckedMm, record.EndTrimUnknownMm, record.FactoryEdgeTrimMm,
-            record.ShortBlanks, record.ResawHeightMm, record.ResawKerfMm, record.ResawCleanupMm);
+            record.ShortBlanks, record.ResawHeightMm, record.ResawKerfMm, record.ResawCleanupMm, record.HoldDays);
     }
 
     public static SizeRecord ToRecord(Dimensions size) => new(size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres);

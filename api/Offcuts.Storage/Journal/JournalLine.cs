@@ -38,8 +38,12 @@ public enum JournalKind
 /// <param name="Line">Its number, from 1 without gaps.</param>
 /// <param name="At">When.</param>
 /// <param name="Kind">What.</param>
+/// <param name="PlanId">The plan that it is about; null for none.</param>
+/// <param name="Undoes">The line that it takes back; null for none.</param>
+/// <param name="UndoneBy">The line that takes it back; null as long as it stands.</param>
 /// <param name="Boards">The ids of the boards that it touched.</param>
-public sealed record JournalLine(long Line, DateTimeOffset At, JournalKind Kind, IReadOnlyList<string> Boards);
+public sealed record JournalLine(
+    long Line, DateTimeOffset At, JournalKind Kind, string? PlanId, long? Undoes, long? UndoneBy, IReadOnlyList<string> Boards);
 
 /// <summary>What rebuilding the inventory from the journal came to.</summary>
 /// <param name="Lines">Lines of the journal.</param>

@@ -8,13 +8,19 @@ namespace Offcuts.Storage;
 /// <param name="database">Where it is kept.</param>
 public sealed class JournalStore(Database database)
 {
+    /// <summary>All lines; what restricts and orders them follows.</summary>
+    internal const string Lines = """
+        SELECT journal.line, journal.at, journal.kind, journal.plan_id AS PlanId, journal.build, journal.undoes, later.line AS UndoneBy
+        FROM journal LEFT JOIN journal AS later ON later.undoes = journal.line
+        """;
+
     /// <summary>Up to <paramref name="limit"/> lines, newest first, before a place in the journal, and the place before which more follow.</summary>
     public (IReadOnlyList<JournalLine> Lines, long? Next) List(long? before, int limit)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
         var rows = connection.Query<LineRow>(
-            "SELECT line, at, kind FROM journal WHERE @Before IS NULL OR line < @Before ORDER BY line DESC LIMIT @Rows",
+            $"{Lines} WHERE @Before IS NULL OR journal.line < @Before ORDER BY journal.line DESC LIMIT @Rows",
             new { Before = before, Rows = limit + 1 },
             transaction).AsList();
         var page = rows.Take(limit).ToList();
@@ -23,7 +29,8 @@ public sealed class JournalStore(Database database)
             new { Lines = page.Select(row => row.Line) },
             transaction).ToLookup(board => board.Line, board => board.Id);
         return (
-            [.. page.Select(row => new JournalLine(row.Line, Stamp.Read(row.At), Words.Read<JournalKind>(row.Kind), [.. boards[row.Line]]))],
+            [.. page.Select(row => new JournalLine(
+                row.Line, Stamp.Read(row.At), Words.Read<JournalKind>(row.Kind), row.PlanId, row.Undoes, row.UndoneBy, [.. boards[row.Line]]))],
             rows.Count > limit ? page[^1].Line : null);
     }
 

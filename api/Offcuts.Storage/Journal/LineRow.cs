@@ -1,6 +1,6 @@
 namespace Offcuts.Storage;
 
-/// <summary>A row of <c>journal</c>.</summary>
+/// <summary>A row of <c>journal</c>, as far as it is asked for, and the line that takes it back.</summary>
 internal sealed class LineRow
 {
     public long Line { get; init; }
@@ -8,6 +8,14 @@ internal sealed class LineRow
     public string At { get; init; } = "";
 
     public string Kind { get; init; } = "";
+
+    public string? PlanId { get; init; }
+
+    public string? Build { get; init; }
+
+    public long? Undoes { get; init; }
+
+    public long? UndoneBy { get; init; }
 }
 
 /// <summary>A row of <c>journal_boards</c>, as far as it is asked for.</summary>

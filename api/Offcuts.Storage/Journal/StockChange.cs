@@ -5,8 +5,8 @@ using Offcuts.Domain;
 namespace Offcuts.Storage;
 
 /// <summary>
-/// One change of the stock: one transaction, and one line in the journal. Nothing else writes to boards and their defects, so that
-/// the journal always tells how the stock became what it is. What is not committed has never been.
+/// One change of the stock: one transaction, and one line in the journal. Nothing else writes to boards, their defects and
+/// reservations, so that the journal always tells how the stock became what it is. What is not committed has never been.
 /// </summary>
 internal sealed class StockChange : IDisposable
 {
@@ -36,7 +36,7 @@ internal sealed class StockChange : IDisposable
     public BoardState? Find(string id) => touched.TryGetValue(id, out var state) ? state : BoardTable.Find(transaction, id);
 
     /// <summary>Adds boards; their ids are given here, and their times unless they have one.</summary>
-    public IReadOnlyList<Board> Add(IReadOnlyList<Board> boards)
+    public IReadOnlyList<Board> Add(params IReadOnlyList<Board> boards)
     {
         var first = connection.ExecuteScalar<long>(
             "UPDATE board_sequence SET next = next + @Count RETURNING next - @Count", new { boards.Count }, transaction);
@@ -53,6 +53,9 @@ internal sealed class StockChange : IDisposable
         return added;
     }
 
+    /// <summary>Makes a board that is there another.</summary>
+    public void Write(Board board, BoardState old) => Write(BoardState.Of(board, old.Row.Sequence));
+
     /// <summary>Makes a board what the state says, whatever it was and whether or not it was there.</summary>
     public void Write(BoardState state)
     {
@@ -60,9 +63,11 @@ internal sealed class StockChange : IDisposable
         connection.Execute(
             """
             INSERT INTO boards (sequence, id, kind, species, thickness_ticks, width_ticks, length_ticks, quantity, surface,
-                                appearance, batch, left_end, right_end, bow_ticks, crook_ticks, cup_ticks, twist_ticks, place, source, note, status, logged_at)
+                                appearance, batch, left_end, right_end, bow_ticks, crook_ticks, cup_ticks, twist_ticks, place, source, note, status, logged_at,
+                                origin_plan, cut_from, price_minor_units, price_currency)
             VALUES (@Sequence, @Id, @Kind, @Species, @ThicknessTicks, @WidthTicks, @LengthTicks, @Quantity, @Surface,
-                    @Appearance, @Batch, @LeftEnd, @RightEnd, @BowTicks, @CrookTicks, @CupTicks, @TwistTicks, @Place, @Source, @Note, @Status, @LoggedAt)
+                    @Appearance, @Batch, @LeftEnd, @RightEnd, @BowTicks, @CrookTicks, @CupTicks, @TwistTicks, @Place, @Source, @Note, @Status, @LoggedAt,
+                    @OriginPlan, @CutFrom, @PriceMinorUnits, @PriceCurrency)
             """,
             state.Row,
             transaction);
@@ -73,23 +78,38 @@ internal sealed class StockChange : IDisposable
             """,
             state.Defects,
             transaction);
+        connection.Execute(
+            "INSERT INTO reservations (board_sequence, copy, plan_id, number) VALUES (@BoardSequence, @Copy, @PlanId, @Number)",
+            state.Holds ?? [],
+            transaction);
         touched[state.Row.Id] = state;
     }
 
     /// <summary>Takes a board out of the inventory.</summary>
     public void Erase(string id)
     {
-        connection.Execute("DELETE FROM boards WHERE id = @Id", new { Id = id }, transaction);
+        connection.Execute(
+            "DELETE FROM reservations WHERE board_sequence = (SELECT sequence FROM boards WHERE id = @Id); DELETE FROM boards WHERE id = @Id", new { Id = id }, transaction);
         touched[id] = null;
     }
 
+    /// <summary>The build of a plan after the last line about it; null if it is not accepted.</summary>
+    public Build? FindBuild(string planId) => BuildTable.Find(transaction, planId);
+
     /// <summary>Writes the line and commits.</summary>
+    /// <param name="kind">What it is.</param>
+    /// <param name="planId">The plan that it is about; null for none.</param>
+    /// <param name="build">How far that plan's build is now; null if it is not accepted.</param>
+    /// <param name="undoes">The line that it takes back; null for none.</param>
     /// <returns>The line's number.</returns>
-    public long Commit(JournalKind kind)
+    public long Commit(JournalKind kind, string? planId = null, Build? build = null, long? undoes = null)
     {
         var line = connection.ExecuteScalar<long>(
-            "INSERT INTO journal (line, at, kind) SELECT coalesce(max(line), 0) + 1, @At, @Kind FROM journal RETURNING line",
-            new { At = Stamp.Of(Now), Kind = Words.Of(kind) },
+            """
+            INSERT INTO journal (line, at, kind, undoes, plan_id, build)
+            SELECT coalesce(max(line), 0) + 1, @At, @Kind, @Undoes, @PlanId, @Build FROM journal RETURNING line
+            """,
+            new { At = Stamp.Of(Now), Kind = Words.Of(kind), Undoes = undoes, PlanId = planId, Build = BuildTable.ToJson(build) },
             transaction);
         connection.Execute(
             "INSERT INTO journal_boards (line, board_id, state) VALUES (@Line, @Id, @State)",

@@ -41,6 +41,9 @@ internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals
     /// <summary>The value of an argument.</summary>
     public T Get<T>(Argument<T> argument) => parsed.GetRequiredValue(argument);
 
+    /// <summary>The value of an argument that may be left out.</summary>
+    public T? Find<T>(Argument<T> argument) => parsed.GetValue(argument);
+
     /// <summary>The API.</summary>
     public async Task<IOffcutsApi> ConnectAsync()
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Offcuts.Cli.Commands.Prices;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 
@@ -31,13 +32,16 @@ internal static class BoardView
         var all = boards.ToList();
         // Columns that few boards fill are there only where one does.
         var (warped, batched, marked) = (all.Exists(board => board.Warp is not null), all.Exists(board => board.Batch is not null), all.Exists(board => board.Defects.Count > 0));
-        var table = new Table(["ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", .. Column(marked, "DEFECTS"), .. Column(warped, "WARP"), .. Column(batched, "BATCH"), "STATUS", "PLACE"]);
+        // Where all of a row are held its status says so; of a part of it only the number does.
+        var partlyHeld = all.Exists(board => board.Holds?.Count < board.Quantity);
+        var table = new Table(["ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", .. Column(marked, "DEFECTS"), .. Column(warped, "WARP"), .. Column(batched, "BATCH"), .. Column(partlyHeld, ">HELD"), "STATUS", "PLACE"]);
         foreach (var board in all)
         {
             table.Add([
                 board.Id, Species(board), Size(board, unit), board.Quantity.ToString(CultureInfo.InvariantCulture), Milled(board), board.Appearance,
                 .. Column(marked, string.Join(", ", board.Defects.Select(defect => defect.Kind).Distinct())),
-                .. Column(warped, Boards.Condition.Text(board.Warp, unit)), .. Column(batched, board.Batch), board.Status, board.Place]);
+                .. Column(warped, Boards.Condition.Text(board.Warp, unit)), .. Column(batched, board.Batch),
+                .. Column(partlyHeld, (board.Holds?.Count ?? 0) is > 0 and var held ? held.ToString(CultureInfo.InvariantCulture) : ""), board.Status, board.Place]);
         }
 
         table.Write(terminal);
@@ -53,13 +57,21 @@ internal static class BoardView
             ("Quantity", board.Quantity.ToString(CultureInfo.InvariantCulture)), ("Kind", board.Kind == "sheet" ? "sheet" : $"{board.Kind}, {board.Surface}"),
             ("Appearance", board.Appearance), ("Status", board.Status), ("Warp", Boards.Condition.Text(board.Warp, unit)), ("Ends", Boards.Condition.Text(board.Ends)),
             ("Batch", board.Batch), ("Place", board.Place), ("Source", board.Source),
-            ("Logged", logged), ("Note", board.Note), .. board.Defects.Select(defect => ("Defect", (string?)Defect(defect, unit))),
+            ("Logged", logged), ("Held", Held(board)), ("Comes from", Origin(board)), ("Cost", board.Price is { } price ? Price.Of(price.Amount, price.Currency) : null),
+            ("Note", board.Note), .. board.Defects.Select(defect => ("Defect", (string?)Defect(defect, unit))),
         ];
         foreach (var (name, value) in rows.Where(row => !string.IsNullOrEmpty(row.Value)))
         {
             terminal.Out.WriteLine($"{name + ":",-11} {SafeText.Of(value)}");
         }
     }
+
+    private static string? Held(BoardRecord board) => board.Holds is not { } holds ? null
+        : $"{(board.Quantity > 1 ? string.Create(CultureInfo.InvariantCulture, $"{holds.Count} of {board.Quantity} ") : "")}by plan {string.Join(" and ", holds.Select(hold => hold.PlanId).Distinct())}";
+
+    private static string? Origin(BoardRecord board) => board.Origin is not { } origin ? null
+        : origin.CutFrom is { } parent ? $"board {parent}, cut by plan {origin.PlanId}"
+        : $"bought for plan {origin.PlanId}";
 
     private static IEnumerable<T> Column<T>(bool isThere, T cell) => isThere ? [cell] : [];
 

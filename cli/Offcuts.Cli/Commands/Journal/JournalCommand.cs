@@ -12,10 +12,14 @@ internal static class JournalCommand
 
     private static readonly Option<int?> Newest = new("--newest") { Description = "Only so many of the newest lines (all if left out)", HelpName = "COUNT", CustomParser = Values.Whole };
 
+    private static readonly Argument<int?> Line = new("LINE") { Description = "The line's number; the newest that is not taken back if left out", Arity = ArgumentArity.ZeroOrOne, CustomParser = Values.Whole };
+
     public static Verb Create() => new Verb("journal", "Everything that ever changed the stock, line by line", "offcuts journal list")
         .With(
             new Verb("list", "List the journal, newest first", "offcuts journal list --newest 20", "offcuts journal list --json").With(Newest).Does(ListAsync),
-            new Verb("check", "Rebuild the stock from the journal and compare it with what is stored", "offcuts journal check").Does(CheckAsync));
+            new Verb("check", "Rebuild the stock from the journal and compare it with what is stored", "offcuts journal check").Does(CheckAsync),
+            new Verb("undo", "Take the newest change of the stock back, or another that nothing is built on", "offcuts journal undo", "offcuts journal undo 12")
+                .With(Line).Does(UndoAsync));
 
     private static async Task<int> ListAsync(Run run)
     {
@@ -37,11 +41,11 @@ internal static class JournalCommand
             return ExitCode.Ok;
         }
 
-        var table = new Table(">LINE", "WHEN", "WHAT", "BOARDS");
+        var table = new Table(">LINE", "WHEN", "WHAT", "PLAN", "BOARDS");
         foreach (var line in lines)
         {
             table.Add(
-                line.Line.ToString(CultureInfo.InvariantCulture), line.At.ToString("yyyy-MM-dd HH:mm'Z'", CultureInfo.InvariantCulture), line.Kind,
+                line.Line.ToString(CultureInfo.InvariantCulture), line.At.ToString("yyyy-MM-dd HH:mm'Z'", CultureInfo.InvariantCulture), What(line), line.PlanId,
                 Ids(line.Boards));
         }
 
@@ -64,10 +68,51 @@ internal static class JournalCommand
         });
     }
 
+    private static string What(JournalLineRecord line) => (line.Undoes, line.UndoneBy) switch
+    {
+        ({ } earlier, _) => string.Create(CultureInfo.InvariantCulture, $"undo of {earlier}"),
+        (_, { } later) => string.Create(CultureInfo.InvariantCulture, $"{line.Kind} (undone by {later})"),
+        _ => line.Kind,
+    };
+
     // An import touches up to a thousand.
     private static string Ids(IReadOnlyList<string> ids) => ids.Count <= MostIds
         ? string.Join(", ", ids)
         : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", ids.Take(MostIds - 1))} and {ids.Count - MostIds + 1} more");
+
+    private static async Task<int> UndoAsync(Run run)
+    {
+        var api = await run.ConnectAsync();
+        var undone = await api.UndoJournalLineAsync(run.Find(Line) ?? await NewestStandingAsync(run, api), run.Cancellation);
+        if (run.Json)
+        {
+            run.WriteJson(undone, ClientJson.Default.JournalLineRecord);
+        }
+        else
+        {
+            run.Say(string.Create(
+                CultureInfo.InvariantCulture, $"Line {undone.Undoes} is taken back{(undone.Boards.Count == 0 ? "" : $": {Ids(undone.Boards)}")}."));
+        }
+
+        return ExitCode.Ok;
+    }
+
+    private static async Task<long> NewestStandingAsync(Run run, IOffcutsApi api)
+    {
+        string? cursor = null;
+        do
+        {
+            var page = await api.ListJournalAsync(new PageQuery { Limit = Paging.Largest, Cursor = cursor }, run.Cancellation);
+            if (page.Items.FirstOrDefault(line => line is { Undoes: null, UndoneBy: null }) is { } newest)
+            {
+                return newest.Line;
+            }
+
+            cursor = page.Next;
+        }
+        while (cursor is not null);
+        throw new CliException("not-found", "There is nothing to take back.");
+    }
 
     private static async Task<int> CheckAsync(Run run)
     {

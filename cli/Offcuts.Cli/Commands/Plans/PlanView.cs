@@ -24,6 +24,11 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         WriteCounts();
         WriteMissing();
         WriteWarnings();
+        if (record.Build is { } build)
+        {
+            to.WriteLine();
+            BuildView.Write(record, build, terminal);
+        }
     }
 
     private void WriteMoney()
@@ -197,7 +202,8 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         to.WriteLine(terminal.Bold(text));
     }
 
-    private string Piece(PieceRecord piece) => piece.Kind switch
+    /// <summary>What a piece is called.</summary>
+    public string Piece(PieceRecord piece) => piece.Kind switch
     {
         "part" => $"{piece.Name}{(piece.Use == "spare" ? " spare" : "")} {Copies(piece)}",
         "strip" => Strip(piece),

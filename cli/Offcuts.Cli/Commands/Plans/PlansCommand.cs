@@ -15,7 +15,7 @@ internal static class PlansCommand
     private static readonly Option<string> State = new("--state") { Description = "queued, planning, done, cancelled, failed, interrupted", HelpName = "WORD", CompletionSources = { "queued", "planning", "done", "cancelled", "failed", "interrupted" } };
     private static readonly Option<string> Output = new("--output", "-o") { Description = "File to write to instead of standard output", HelpName = "PATH" };
 
-    public static Verb Create() => new Verb("plans", "Plans made so far, their cut sheets and diagrams", "offcuts plans list")
+    public static Verb Create() => new Verb("plans", "Plans made so far: their cut sheets, and what becomes of them", "offcuts plans list", "offcuts plans accept last")
         .With(
             new Verb("list", "List plans, newest first", "offcuts plans list", "offcuts plans list --design hall-bench --state done --json")
                 .With(Design, State).Does(ListAsync),
@@ -24,6 +24,7 @@ internal static class PlansCommand
                 .With(Id, Output).Does(run => WriteAsync(run, (api, id) => api.GetCutSheetAsync(id, run.Cancellation))),
             new Verb("diagram", "Write the cutting diagram of one board as SVG", "offcuts plans diagram 3K7M9 2 -o board-2.svg", "offcuts plans diagram last 1 -o board-1.svg")
                 .With(Id, Number, Output).Does(run => WriteAsync(run, (api, id) => api.GetDiagramAsync(id, run.Get(Number), run.Cancellation))),
+            BuildCommands.Accept(Id), BuildCommands.Close(Id), BuildCommands.Release(Id),
             new Verb("cancel", "End a run on a server early; its best plan so far is kept", "offcuts plans cancel 3K7M9").With(Id).Does(CancelAsync),
             new Verb("problem", "Write all that a plan was made from, as JSON", "offcuts plans problem 3K7M9 > problem.json").With(Id).Does(ProblemAsync));
 
@@ -48,13 +49,13 @@ internal static class PlansCommand
             return ExitCode.Ok;
         }
 
-        var table = new Table("PLAN", "DESIGN", "STATE", "ASKED FOR", "RESULT", ">COST", ">GAP");
+        var table = new Table("PLAN", "DESIGN", "STATE", "ASKED FOR", "RESULT", ">COST", ">GAP", "BUILD");
         foreach (var plan in plans)
         {
             table.Add(
                 plan.Id, plan.Design.Reference ?? plan.Design.Name, plan.State, plan.RequestedAt.ToString("yyyy-MM-dd HH:mm'Z'", CultureInfo.InvariantCulture),
                 plan.Status, plan.TotalCost is { } cost ? Price.Of(cost, plan.Currency!) : "",
-                Gap(plan.Gap));
+                Gap(plan.Gap), plan.Build?.Replace('-', ' '));
         }
 
         table.Write(run.Terminal);
@@ -103,7 +104,7 @@ internal static class PlansCommand
     }
 
     // No id has an l or an s, so the word hides none.
-    private static async Task<string> PlanAsync(Run run, IOffcutsApi api)
+    internal static async Task<string> PlanAsync(Run run, IOffcutsApi api)
     {
         var id = run.Get(Id);
         if (!id.Equals("last", StringComparison.OrdinalIgnoreCase))

@@ -15,13 +15,15 @@ internal static class Set
 
     private static readonly Option<string> Short = new("--short-blanks") { Description = "blanks too short for a machine: allow, warn, refuse (plan longer ones, cut to length after milling)", HelpName = "WORD", CompletionSources = { "allow", "warn", "refuse" } };
 
+    private static readonly Option<int?> HoldDays = new("--hold-days") { Description = "for how many days an accepted plan of which nothing is cut holds its boards; 0 for no limit", HelpName = "DAYS", CustomParser = Values.Whole };
+
     public static Verb Create() => new Verb(
         "set",
         "Change settings; what is not named stays as it is",
         "offcuts shop set --unit millimetre --currency EUR",
         "offcuts shop set --kerf 3/32 --planer-width 13 --keep \"1/2 x 2 x 12\"",
         "offcuts shop set --rough-thickness 0.25in --recut false")
-        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut, Short]).Does(SetAsync);
+        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut, Short, HoldDays]).Does(SetAsync);
 
     private static async Task<int> SetAsync(Run run)
     {
@@ -36,6 +38,7 @@ internal static class Set
             Currency = run.Get(Currency) ?? old.Currency,
             Recut = recut ?? old.Recut,
             ShortBlanks = run.Get(Short) ?? old.ShortBlanks,
+            HoldDays = run.Get(HoldDays) is { } days ? (days == 0 ? null : days) : old.HoldDays,
             Keep = run.Get(Keep) is { } keep ? ToRecord(Lengths.Size(Keep.Name, [keep], unit)) : old.Keep,
         };
         foreach (var setting in ShopLengths.All)
@@ -72,5 +75,5 @@ internal static class Set
         shop.PlanerWidthMm, shop.JointerWidthMm, shop.NarrowestStripMm, shop.WidestStripMm, shop.Keep,
         shop.ShortestAtPlanerMm, shop.ShortestAtJointerMm, shop.Recut,
         shop.SkipPlaned, shop.FlatEnoughMm, shop.EndTrimCheckedMm, shop.EndTrimUnknownMm, shop.FactoryEdgeTrimMm,
-        shop.ShortBlanks, shop.ResawHeightMm, shop.ResawKerfMm, shop.ResawCleanupMm);
+        shop.ShortBlanks, shop.ResawHeightMm, shop.ResawKerfMm, shop.ResawCleanupMm, shop.HoldDays);
 }

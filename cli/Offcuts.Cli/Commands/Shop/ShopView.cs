@@ -1,3 +1,4 @@
+using System.Globalization;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 
@@ -20,6 +21,7 @@ internal static class ShopView
         table.Add("keep", Lengths.Text(shop.Keep, unit), "smallest leftover worth keeping");
         table.Add("recut", shop.Recut ? "yes" : "no", "whether a strip may be cut once more to hold several blanks");
         table.Add("short-blanks", shop.ShortBlanks, "blanks too short for a machine: allow, warn or refuse them");
+        table.Add("hold-days", shop.HoldDays?.ToString(CultureInfo.InvariantCulture) ?? "no limit", "how long an accepted plan of which nothing is cut holds its boards");
         table.Write(terminal);
     }
 }
