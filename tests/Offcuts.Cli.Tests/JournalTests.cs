@@ -17,7 +17,7 @@ public sealed class JournalTests : IDisposable
         await offcuts.RunAsync("boards", "edit", id, "--place", "rack 2");
 
         var list = await offcuts.RunAsync("journal", "list");
-        Assert.Matches($"LINE  WHEN .*\n +2  .*edit  {id}\n +1  .*log   {id}\n", list.Out);
+        Assert.Matches($"LINE  WHEN .*\n +2  .*edit +{id}\n +1  .*log +{id}\n", list.Out);
         using var newest = JsonDocument.Parse((await offcuts.RunAsync("journal", "list", "--newest", "1", "--json")).Out);
         Assert.Equal("edit", Assert.Single(newest.RootElement.GetProperty("items").EnumerateArray()).GetProperty("kind").GetString());
         var sound = await offcuts.RunAsync("journal", "check");
