@@ -12,11 +12,11 @@ namespace Offcuts.Planning.Bounds;
 /// </summary>
 internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, SearchClock clock)
 {
-    private const int MostEffort = 20_000_000;
+    private const int MostEffort = 8_000_000;
     private const int MostPatterns = 5_000;
 
-    /// <summary>Prices below this are raised to it, so that no part is left out of the patterns because it is free.</summary>
-    private const double LeastPrice = 1.0 / 64;
+    /// <summary>Prices below this part of the cheapest board's are raised to it, so that no part is left out of the patterns because it is free.</summary>
+    private const double LeastShare = 1.0 / 4_194_304;
 
     /// <summary>What the node costs at least, at most <paramref name="known"/>, and a cheaper plan if one was found.</summary>
     /// <param name="duals">The duals of the rows at the node.</param>
@@ -26,8 +26,24 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
     /// <param name="limit">The most time for it.</param>
     public (double Bound, Solution? Found) Settle(double[] duals, Purchases node, double bound, long known, TimeSpan limit)
     {
+        var until = clock.Elapsed + limit;
+        var (settled, found) = Settle(duals, LeastPrice(), node, bound, known, until);
+        return settled < known && found is null && !clock.IsOver && clock.Elapsed < until && Array.Exists(duals, dual => dual <= LeastPrice())
+            ? Settle(duals, 0, node, bound, known, until)
+            : (settled, found);
+    }
+
+    private double LeastPrice() => LeastShare * model.Boards.Where(board => board.Price > 0).Select(board => board.Price).DefaultIfEmpty(1).Min();
+
+    /// <summary>
+    /// One try. What costs nothing makes the patterns many: for that, rows at no price are left out of the patterns and of the program, which then is a
+    /// relaxation, and a plan found is filled up with them.
+    /// </summary>
+    private (double Bound, Solution? Found) Settle(double[] duals, double leastPrice, Purchases node, double bound, long known, TimeSpan until)
+    {
         var need = model.Rows.Select(row => row.Needed).ToArray();
-        var prices = PriceList.FromDuals(model.Rows, [.. duals.Select(dual => Math.Max(LeastPrice, dual))], need, 0).Even(model);
+        var prices = PriceList.FromDuals(model.Rows, [.. duals.Select(dual => dual <= LeastPrice() ? leastPrice : dual)], need, 0).Even(model);
+        prices = prices.Times(SafeBound.BestFraction(model, prices, pricer.BestValues(prices), node));
         var values = pricer.BestValues(prices);
         var own = SafeBound.At(1, prices, values, node);
         if (own >= known)
@@ -37,7 +53,6 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
 
         var least = values.Select(value => value - (known - 1 - own)).ToArray();
         var boards = model.Boards.Where(board => node.OfSupply(board.Supply).Most > 0 && node.OfBoard(board).Most > 0).ToHashSet();
-        var until = clock.Elapsed + limit;
         var effort = new ListingEffort(MostEffort, () => clock.Left <= TimeSpan.Zero || clock.Elapsed > until || clock.Cancellation.IsCancellationRequested);
         var patterns = pricer.Near(prices, boards, least, effort, out var exact);
         if (effort.IsCutShort)
@@ -45,20 +60,21 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
             clock.NoteCutShort();
         }
 
-        return patterns is null || patterns.Count > MostPatterns ? (bound, null) : Solve(patterns, exact, node, bound, known, until - clock.Elapsed);
+        var free = model.Rows.Where(row => prices.Piece[row.Index] + prices.PerTick[row.Index] <= 0).Select(row => row.Index).ToHashSet();
+        return patterns is null || patterns.Count > MostPatterns ? (bound, null) : Solve(patterns, free, exact, node, bound, known, until - clock.Elapsed);
     }
 
-    private (double Bound, Solution? Found) Solve(List<Pattern> patterns, bool exact, Purchases node, double bound, long known, TimeSpan limit)
+    private (double Bound, Solution? Found) Solve(List<Pattern> patterns, HashSet<int> free, bool exact, Purchases node, double bound, long known, TimeSpan limit)
     {
         var time = limit < clock.Left ? limit : clock.Left;
-        var outcome = new ListedProgram(model, patterns, node, known - 1).Solve(time, out var cutShort);
+        var outcome = new ListedProgram(model, patterns, free, node, known - 1).Solve(time, out var cutShort);
         if (cutShort)
         {
             clock.NoteCutShort();
         }
 
         // The solver's tolerances are not trusted: a plan is counted anew in whole numbers.
-        var found = outcome.Uses is { } uses ? new Solution(model, patterns.Select((pattern, at) => (pattern, uses[at]))) : null;
-        return (outcome.IsDecided ? found?.Money ?? known : bound, exact && found is { IsComplete: true } ? found : null);
+        var plan = outcome.Uses is { } uses ? new Solution(model, FreeParts.Fill(model, free, patterns.Select((pattern, at) => (pattern, uses[at])))) : null;
+        return (outcome.IsDecided ? Math.Max(bound, plan?.Money ?? known) : bound, exact && plan is { IsComplete: true } ? plan : null);
     }
 }

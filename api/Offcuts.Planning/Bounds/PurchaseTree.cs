@@ -15,6 +15,14 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
     private const int MostNodes = 2000;
     private const int MostRounds = 40;
     private const int MostColumns = 100;
+
+    /// <summary>What part of the time left the listing at the root may take: it is tried once.</summary>
+    private const int RootShare = 2;
+    private const int Corners = 4;
+    private const int RoundsPerCorner = 20;
+
+    /// <summary>What is asked for more at most of a row to find another corner, in pieces.</summary>
+    private const double MostMore = 1e-3;
     private const double Whole = 1e-6;
     private readonly List<Pattern> overcounting = [];
     private readonly PatternListing listing = new(model, pricer, clock);
@@ -23,6 +31,9 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
     // The least bound of the nodes that are done with.
     private double least = double.PositiveInfinity;
     private int nodes;
+
+    // For how much a plan was sought at the root.
+    private long sharpened = -1;
     private double[] duals = [];
 
     /// <summary>
@@ -41,17 +52,7 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
             open.Enqueue(Purchases.Free(model), root);
         }
 
-        using var master = new MasterProblem(model, CostWeights.MoneyOnly);
-        foreach (var pattern in pool)
-        {
-            master.Add(pattern);
-        }
-
-        foreach (var pattern in overcounting)
-        {
-            master.Add(pattern, beyondNeed: true);
-        }
-
+        using var master = Master(pool);
         var until = clock.Elapsed + share;
         while (nodes < MostNodes && open.TryPeek(out var node, out var bound) && bound < least && !IsEnough(bound, known))
         {
@@ -71,6 +72,47 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
         return Math.Max(root, Math.Min(bounds, known));
     }
 
+    /// <summary>
+    /// Asks once whether there is a plan for as little as <paramref name="target"/>, a bound known, before any is known that costs little more: where
+    /// few totals are possible the linear program may be so near to one of them that few patterns can matter. Gives the bound afterwards.
+    /// </summary>
+    public double Sharpen(IEnumerable<Pattern> pool, double root, long target, TimeSpan limit)
+    {
+        using var master = Master(pool);
+        var free = Purchases.Free(model);
+        free.Apply(master);
+        var bound = Math.Max(root, Bound(master, free, target + 1));
+        if (bound > target)
+        {
+            return bound;
+        }
+
+        sharpened = target;
+        var (settled, solution) = listing.Settle(Central(master), free, bound, target + 1, limit);
+        if (solution is not null)
+        {
+            found(solution);
+        }
+
+        return settled;
+    }
+
+    private MasterProblem Master(IEnumerable<Pattern> pool)
+    {
+        var master = new MasterProblem(model, CostWeights.MoneyOnly);
+        foreach (var pattern in pool)
+        {
+            master.Add(pattern);
+        }
+
+        foreach (var pattern in overcounting)
+        {
+            master.Add(pattern, beyondNeed: true);
+        }
+
+        return master;
+    }
+
     private bool IsEnough(double bound, long known) =>
         bound >= known || AttainableTotals.RoundUp(bound, known, model.Boards.Select(board => board.Price)) >= known;
 
@@ -84,16 +126,24 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
             return known;
         }
 
+        // Once at the root, where the linear program may be so near to whole boards that few patterns can matter; then where purchases are
+        // whole and still cheaper than what is known, since branching on them cannot raise the bound further there.
         var children = Children(master, node);
-        if (children.Count == 0)
+        if (children.Count == 0 || (nodes == 1 && known - 1 != sharpened))
         {
-            // Whole purchases, and cheaper than what is known: branching on purchases cannot raise the bound further here.
-            var (settled, solution) = listing.Settle(duals, node, bound, known, left);
-            least = Math.Min(least, settled);
+            var (settled, solution) = nodes == 1
+                ? listing.Settle(Central(master), node, bound, known, clock.Left / RootShare)
+                : listing.Settle(duals, node, bound, known, left);
             if (solution is not null)
             {
                 found(solution);
                 known = Math.Min(known, solution.Money);
+            }
+
+            if (children.Count == 0 || settled >= known)
+            {
+                least = Math.Min(least, settled);
+                return known;
             }
         }
 
@@ -120,29 +170,61 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
                 duals = (double[])master.CoverDuals.Clone();
             }
 
-            if (best >= known || best >= master.Objective - 0.01)
+            if (best >= known || SafeBound.IsAsGoodAs(best, master.Objective))
             {
                 break;
             }
 
-            var any = false;
-            foreach (var pattern in pricer.Improving(
-                prices, master.BoardDuals, CostWeights.MoneyOnly, MostColumns, _ => true, clock.Cancellation, proper: false))
-            {
-                if (master.Add(pattern, beyondNeed: true))
-                {
-                    any = true;
-                    overcounting.Add(pattern);
-                }
-            }
-
-            if (!any)
+            if (!Price(master))
             {
                 break;
             }
         }
 
         return best;
+    }
+
+    /// <summary>
+    /// The mean of some of the duals that are as good as the best. Those of one solution are a corner of what is possible, where many patterns lack
+    /// nothing to the best and small parts cost nothing; a little more asked of every row, at random, leads to another corner.
+    /// </summary>
+    private double[] Central(MasterProblem master)
+    {
+        var random = new Random(1);
+        var corners = new List<double[]> { duals };
+        for (var corner = 0; corner < Corners; corner++)
+        {
+            master.AskForMore([.. model.Rows.Select(_ => MostMore * random.NextDouble())]);
+            for (var round = 0; round < RoundsPerCorner && !clock.IsOver && master.Solve(); round++)
+            {
+                if (!Price(master))
+                {
+                    corners.Add((double[])master.CoverDuals.Clone());
+                    break;
+                }
+            }
+        }
+
+        master.AskForMore(new double[model.Rows.Count]);
+        return [.. model.Rows.Select(row => corners.Average(corner => corner[row.Index]))];
+    }
+
+    /// <summary>Adds patterns that improve the linear program; whether there were any.</summary>
+    private bool Price(MasterProblem master)
+    {
+        var prices = PriceList.FromDuals(model.Rows, master.CoverDuals, [.. model.Rows.Select(row => row.Needed)], 0);
+        var any = false;
+        foreach (var pattern in pricer.Improving(
+            prices, master.BoardDuals, CostWeights.MoneyOnly, MostColumns, _ => true, clock.Cancellation, proper: false))
+        {
+            if (master.Add(pattern, beyondNeed: true))
+            {
+                any = true;
+                overcounting.Add(pattern);
+            }
+        }
+
+        return any;
     }
 
     private List<Purchases> Children(MasterProblem master, Purchases node)

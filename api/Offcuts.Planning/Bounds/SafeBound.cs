@@ -9,6 +9,12 @@ internal static class SafeBound
 {
     private const double Margin = 1e-12;
 
+    /// <summary>A bound this near to the linear program's value, in parts of it, is not worth more rounds.</summary>
+    private const double NearEnough = 1e-6;
+
+    /// <summary>Whether a bound can hardly rise further at a linear program of a given value.</summary>
+    public static bool IsAsGoodAs(double bound, double objective) => bound >= objective - (NearEnough * Math.Abs(objective));
+
     /// <summary>The bound with every supply free within its capacity.</summary>
     public static double Of(PlanningModel model, PatternPricer pricer, PriceList prices) =>
         Of(model, pricer, prices, Purchases.Free(model));
@@ -23,10 +29,16 @@ internal static class SafeBound
     {
         prices = prices.Even(model);
         var values = pricer.BestValues(prices);
-        var fractions = model.Boards.Where(board => board.Price > 0 && values[board.Index] > board.Price)
-            .Select(board => board.Price / values[board.Index] * (1 - Margin)).Append(1).Distinct();
-        return fractions.Max(fraction => At(fraction, prices, values, purchases));
+        return Fractions(model, values).Max(fraction => At(fraction, prices, values, purchases));
     }
+
+    /// <summary>The fraction of the prices at which the bound is best.</summary>
+    public static double BestFraction(PlanningModel model, PriceList prices, double[] values, Purchases purchases) =>
+        Fractions(model, values).MaxBy(fraction => At(fraction, prices, values, purchases));
+
+    private static IEnumerable<double> Fractions(PlanningModel model, double[] values) => model.Boards
+        .Where(board => board.Price > 0 && values[board.Index] > board.Price)
+        .Select(board => board.Price / values[board.Index] * (1 - Margin)).Append(1).Distinct();
 
     /// <summary>
     /// The bound at a fraction of the prices. Prices are on a binary grid (see <see cref="PriceList"/>) and every sum of them is

@@ -10,10 +10,10 @@ internal readonly record struct CostWeights(double Money, double Worth)
     public static CostWeights MoneyOnly { get; } = new(1, 0);
 
     /// <summary>
-    /// Money first, worth as a tie-break: a minor unit of worth counts a hundredth of one of money. Used to find plans, never to
-    /// prove them; what it gets wrong about the order of the objectives, the integer programs over the pool put right.
+    /// Money first, worth as a tie-break: a minor unit of worth counts a hundredth of one of money, and less where boards cost less than they are worth.
+    /// Used to find plans, never to prove them; what it gets wrong about the order of the objectives, the integer programs over the pool put right.
     /// </summary>
-    public static CostWeights Blend { get; } = new(1, 0.01);
+    public static CostWeights Blend(PlanningModel model) => new(1, 0.01 * model.PriceByWorth);
 
     public double Of(Pattern pattern) => (Money * pattern.Money) + (Worth * pattern.Worth);
 

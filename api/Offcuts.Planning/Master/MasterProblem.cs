@@ -102,6 +102,15 @@ internal sealed class MasterProblem : IDisposable
         }
     }
 
+    /// <summary>Asks for a little more than is needed of every row, in pieces or whole sub-panels.</summary>
+    public void AskForMore(double[] more)
+    {
+        for (var row = 0; row < cover.Length; row++)
+        {
+            cover[row].SetLb(Scaled(model.Rows[row], model.Rows[row].Needed) + more[row]);
+        }
+    }
+
     /// <summary>Bounds how many boards a supply gives, and how many of one bought size are used.</summary>
     public void SetRange(int index, PurchaseRange range) => supply[index].SetBounds(range.Least, range.Most);
 
@@ -120,9 +129,14 @@ internal sealed class MasterProblem : IDisposable
     /// <summary>Solves, and reads every dual at once: a read after the model has changed is an error to the solver.</summary>
     public bool Solve()
     {
-        if (solver.Solve() is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
+        if (!IsSolved(solver.Solve()))
         {
-            return false;
+            // From a basis that has become degenerate the solver may give up; from none it finds its way.
+            solver.Reset();
+            if (!IsSolved(solver.Solve()))
+            {
+                return false;
+            }
         }
 
         for (var row = 0; row < cover.Length; row++)
@@ -143,6 +157,8 @@ internal sealed class MasterProblem : IDisposable
     }
 
     public void Dispose() => solver.Dispose();
+
+    private static bool IsSolved(Solver.ResultStatus status) => status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE;
 
     private static double Scaled(DemandRow row, long amount) => row is StripRow ? (double)amount / row.Needed : amount;
 }

@@ -40,6 +40,12 @@ internal sealed class PlanningModel
 
     private SearchWorth? worth;
 
+    /// <summary>The least part of its worth that a board on offer costs, at most 1.</summary>
+    public double PriceByWorth => priceByWorth ??= Boards.Where(board => board.Price > 0)
+        .Select(board => board.Price / Math.Max(board.Price, Worth.Of(board.Along, board.Across, board.Profile.RatePerSquareTick))).DefaultIfEmpty(1).Min();
+
+    private double? priceByWorth;
+
     /// <summary>Minor units that opening one more board counts in the second objective: handling it takes time.</summary>
     public double HandlingPerBoard => Problem.Rates.Otherwise.MinorUnits / 20.0;
 

@@ -6,6 +6,9 @@ namespace Offcuts.Planning.Pricing;
 /// <summary>Boards of one profile with one direction of first cuts, and what prices them.</summary>
 internal sealed class BoardView(PlanningModel model, OrientedProfile view, BoardType[] boards)
 {
+    /// <summary>With so few boards a pattern of each makes too little progress a round: those beside the best are taken as well.</summary>
+    private const int FewBoards = 6;
+
     private readonly ProfilePricer pricer = new(model, view);
 
     public OrientedProfile Oriented => view;
@@ -99,10 +102,22 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
             {
                 priced.Lossy.Add(new LossyBoard(this, board, cost, cost - value));
             }
+
+            if (proper && model.Boards.Count <= FewBoards)
+            {
+                priced.Found.AddRange(Variants(board, prices, cost));
+            }
         }
 
         return priced;
     }
+
+    private List<(double Reduced, Pattern Pattern)> Variants(BoardType board, PriceList prices, double cost) =>
+        [.. pricer.Variants(view.FirstOf(board), cost + PatternPricer.Tolerance)
+            .Select(sections => PatternFactory.Create(model, board, view.RipFirst, sections))
+            .DistinctBy(pattern => pattern.Key, StringComparer.Ordinal)
+            .Select(pattern => (cost - Proper.Value(pattern, prices), pattern))
+            .Where(each => each.Item1 < -PatternPricer.Tolerance)];
 }
 
 /// <summary>A board whose pattern lacks pieces that the knapsacks counted beyond the need.</summary>

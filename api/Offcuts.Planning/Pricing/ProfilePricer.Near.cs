@@ -44,7 +44,7 @@ internal sealed partial class ProfilePricer
         var sections = leaders.Where(leader => leader.Size <= capacity)
             .SelectMany(leader => NearSections(leader.Tag, least - boardKnapsack.Best[capacity - leader.Size]))
             .OrderBy(section => section.Size).DistinctBy(section => section.Made.Key, StringComparer.Ordinal).ToList();
-        var found = Choices(sections, Nothing, capacity, room => boardKnapsack.Best[room], least);
+        var found = Choices(sections, Nothing, capacity, least);
         return effort.IsSpent ? null : found;
     }
 
@@ -64,7 +64,7 @@ internal sealed partial class ProfilePricer
         var room = view.SecondCapacity(openSecond) - view.SecondCells[leader];
         var bands = BandItems(section).Where(band => band.Size <= room)
             .SelectMany(band => NearBands(band.Tag, section, least - start.Value - StepAt(steps, room - band.Size))).ToList();
-        return Choices(bands, start, room, left => StepAt(steps, left), least)
+        return Choices(bands, start, room, least)
             .Select(choice => new NearItem(section, choice.Made, leader, choice));
     }
 
@@ -85,7 +85,7 @@ internal sealed partial class ProfilePricer
         if (!nearRuns.TryGetValue((width, room), out var known) || known.Least > least)
         {
             var items = RunItems(runWidths[width]).Where(item => item.Size <= room).Select(item => new NearItem(item.Size, One(item.Tag), item.Tag, null)).ToList();
-            known = (least, Choices(items, Nothing, room, left => run[width][left], least));
+            known = (least, Choices(items, Nothing, room, least));
             nearRuns[(width, room)] = known;
         }
 
@@ -93,42 +93,10 @@ internal sealed partial class ProfilePricer
     }
 
     /// <summary>All choices of items, each as often as wanted, that are worth at least so much, less those that make no more than another.</summary>
-    private List<NearChoice> Choices(List<NearItem> items, NearChoice start, int room, Func<int, double> best, double least)
+    private List<NearChoice> Choices(List<NearItem> items, NearChoice start, int room, double least)
     {
-        var known = new Dictionary<string, NearChoice>(StringComparer.Ordinal) { [start.Made.Key] = start };
-        var open = new Stack<NearChoice>();
-        var stepCost = 1 + (prices.Need.Length / 16);
-        foreach (var item in items)
-        {
-            if (!effort.SpendInTime(known.Count > MostChoices ? long.MaxValue / 2 : known.Count / 4))
-            {
-                break;
-            }
-
-            foreach (var choice in known.Values.ToList())
-            {
-                open.Push(choice);
-            }
-
-            while (open.TryPop(out var choice) && effort.Spend(stepCost))
-            {
-                var left = room - choice.Used - item.Size;
-                if (left < 0)
-                {
-                    continue;
-                }
-
-                var made = choice.Made.And(item.Made, prices.Need);
-                var next = new NearChoice(made, Value(made), choice.Used + item.Size, item, choice);
-                if (next.Value + best(left) >= least - Rounding && (!known.TryGetValue(made.Key, out var other) || other.Used > next.Used))
-                {
-                    known[made.Key] = next;
-                    open.Push(next);
-                }
-            }
-        }
-
-        return Made.Undominated(known.Values.Where(choice => choice.Value >= least - Rounding), choice => choice.Made, effort);
+        var search = new NearSearch(items.ConvertAll(item => (item, Value(item.Made))), prices, room, least - Rounding, MostChoices, effort);
+        return Made.Undominated(search.From(start), choice => choice.Made, effort);
     }
 
     private Made One(int blank)

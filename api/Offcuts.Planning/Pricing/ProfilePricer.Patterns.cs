@@ -43,6 +43,34 @@ internal sealed partial class ProfilePricer
         return sections;
     }
 
+    /// <summary>
+    /// For every leader, the sections of a pattern that has it and fills the rest of the first extent as well as the knapsack knows: proper ones,
+    /// some of them alike. Only those that may be worth more than <paramref name="least"/>. Call after <see cref="Open"/>.
+    /// </summary>
+    public List<List<Section>> Variants(long first, double least)
+    {
+        var capacity = view.FirstCapacity(first);
+        boardKnapsack.Solve(leaders, capacity, trace: true);
+        var found = new List<List<Section>>();
+        foreach (var led in leaders.Where(led => led.Size <= capacity && led.Value + boardKnapsack.Best[capacity - led.Size] > least))
+        {
+            var need = Limits(proper: true);
+            var sections = new List<Section>();
+            AddIfAny(sections, FirstOfLeader(led.Tag), Bands(led.Tag, need));
+            foreach (var (tag, count) in boardKnapsack.Trace(capacity - led.Size).OrderByDescending(leader => FirstOfLeader(leader.Tag)).ThenBy(leader => leader.Tag).ToList())
+            {
+                for (var n = 0; n < count; n++)
+                {
+                    AddIfAny(sections, FirstOfLeader(tag), Bands(tag, need));
+                }
+            }
+
+            found.Add(sections);
+        }
+
+        return found;
+    }
+
     /// <summary>The best section of every leader by itself, within what is needed. Call after <see cref="Open"/>.</summary>
     public IEnumerable<Section> BestSections()
     {

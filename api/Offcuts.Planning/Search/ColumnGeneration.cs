@@ -56,7 +56,7 @@ internal static class ColumnGeneration
         {
             var prices = PriceList.FromDuals(model.Rows, master.CoverDuals, need, 0);
             known = Math.Max(known, SafeBound.Of(model, pricer, prices));
-            if (known >= master.Objective - 0.01)
+            if (SafeBound.IsAsGoodAs(known, master.Objective))
             {
                 break;
             }

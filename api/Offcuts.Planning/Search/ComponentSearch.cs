@@ -19,6 +19,9 @@ internal sealed class ComponentSearch
     private const int EnrichmentsPerRound = 8;
     private const int MostPatterns = 3000;
 
+    /// <summary>The part of the time left in which a plan for the least possible total is sought.</summary>
+    private const int SharpenShare = 2;
+
     /// <summary>With more patterns the program over all of them takes longer than it is worth.</summary>
     private const int MostForWhole = 400;
     private readonly SearchClock clock;
@@ -75,14 +78,14 @@ internal sealed class ComponentSearch
         }
 
         isRelaxed = true;
-        using var master = new MasterProblem(Model, CostWeights.Blend);
+        using var master = new MasterProblem(Model, CostWeights.Blend(Model));
         foreach (var pattern in pool.Values)
         {
             master.Add(pattern);
         }
 
         var need = new Remainder(Model).Need;
-        ColumnGeneration.Run(Model, master, pricer, CostWeights.Blend, need, clock, 200, _ => true, Keep);
+        ColumnGeneration.Run(Model, master, pricer, CostWeights.Blend(Model), need, clock, 200, _ => true, Keep);
         duals = (double[])master.CoverDuals.Clone();
         boardDuals = (double[])master.BoardDuals.Clone();
         if (Best is { IsComplete: true, Money: 0 })
@@ -107,12 +110,34 @@ internal sealed class ComponentSearch
     /// <summary>Two dives from the linear program.</summary>
     public void FirstDives()
     {
-        if (!hasDived)
+        if (hasDived)
         {
-            DiveTwice(0);
+            return;
         }
 
         hasDived = true;
+        Sharpen();
+        if (!IsProved)
+        {
+            DiveTwice(0);
+        }
+    }
+
+    /// <summary>Where few totals are possible: whether there is a plan for the least of them that the bound allows.</summary>
+    private void Sharpen()
+    {
+        if (Best is not { IsComplete: true } best || IsProved)
+        {
+            return;
+        }
+
+        var target = RoundedBound;
+        var cheapest = Model.Boards.Where(board => board.Price > 0).Min(board => board.Price);
+        if (AttainableTotals.RoundUp(target + 1, best.Money, Model.Boards.Select(board => board.Price)) - target >= cheapest / 2)
+        {
+            Bound = Math.Max(Bound, tree.Sharpen([.. pool.Values], Bound, target, clock.Left / SharpenShare));
+            improved();
+        }
     }
 
     /// <summary>Branches on the purchases until the bound reaches <paramref name="known"/> or the time given is over.</summary>
@@ -216,7 +241,7 @@ internal sealed class ComponentSearch
     /// </summary>
     private List<(Pattern Pattern, int Count)> Keepers(Solution best)
     {
-        var losses = best.Cuts.Select(cut => Math.Max(0, CostWeights.Blend.Of(cut.Pattern) - boardDuals[cut.Pattern.Board.Index]
+        var losses = best.Cuts.Select(cut => Math.Max(0, CostWeights.Blend(Model).Of(cut.Pattern) - boardDuals[cut.Pattern.Board.Index]
             - cut.Pattern.Cover.Sum(cover => duals[cover.Row] * Share(cover.Row, cover.Amount)))).ToList();
         var even = 1e-9 + (losses.Sum() / Math.Max(1, losses.Count));
         var order = best.Cuts.Select((cut, at) => (Cut: cut, At: -Math.Log(1 - random.NextDouble()) / (losses[at] + even)))

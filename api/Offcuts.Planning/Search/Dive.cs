@@ -28,7 +28,7 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
     /// </summary>
     public Solution? Run(Solution? incumbent, int discrepancies, Random random)
     {
-        using var master = new MasterProblem(model, CostWeights.Blend);
+        using var master = new MasterProblem(model, CostWeights.Blend(model));
         var rest = new Remainder(model);
         var cuts = new List<(Pattern, int)>();
         var spent = 0.0;
@@ -41,14 +41,14 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
 
         while (!rest.IsCovered)
         {
-            ColumnGeneration.Run(model, master, pricer, CostWeights.Blend, rest.Need, clock, RoundsPerStep, rest.Has, found, thorough: false);
+            ColumnGeneration.Run(model, master, pricer, CostWeights.Blend(model), rest.Need, clock, RoundsPerStep, rest.Has, found, thorough: false);
             limit = double.IsPositiveInfinity(limit) ? master.Objective * (1 + Astray) : limit;
             if (spent + master.Objective <= limit)
             {
                 Sound = [.. cuts];
             }
 
-            if (clock.IsOver || (incumbent is { IsComplete: true } && spent + master.Objective >= CostWeights.Blend.Of(incumbent) - 1e-6))
+            if (clock.IsOver || (incumbent is { IsComplete: true } && spent + master.Objective >= CostWeights.Blend(model).Of(incumbent) - 1e-6))
             {
                 return null;
             }
@@ -63,7 +63,7 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
             {
                 rest.Take(pattern, count);
                 cuts.Add((pattern, count));
-                spent += CostWeights.Blend.Of(pattern) * count;
+                spent += CostWeights.Blend(model).Of(pattern) * count;
             }
 
             master.SetRemainder(rest);

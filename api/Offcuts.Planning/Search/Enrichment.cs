@@ -19,12 +19,12 @@ internal sealed class Enrichment(PlanningModel model, PatternPricer pricer, Sear
     public IEnumerable<Pattern> Run(double[] duals, double[] boardDuals, Remainder rest, int times, Random random)
     {
         var eased = model.Boards.Select(board =>
-            boardDuals[board.Index] + ((1 - Worthwhile) * (CostWeights.Blend.OfBoard(model, board) - boardDuals[board.Index]))).ToArray();
+            boardDuals[board.Index] + ((1 - Worthwhile) * (CostWeights.Blend(model).OfBoard(model, board) - boardDuals[board.Index]))).ToArray();
         for (var n = 0; n < times && !clock.IsOver; n++)
         {
             var values = duals.Select(dual => random.Next(4) == 0 ? 0 : dual * (0.6 + (0.8 * random.NextDouble()))).ToArray();
-            var prices = PriceList.FromDuals(model.Rows, values, rest.Need, CostWeights.Blend.Worth);
-            foreach (var pattern in pricer.Improving(prices, eased, CostWeights.Blend, MostEach, rest.Has, clock.Cancellation, thorough: false))
+            var prices = PriceList.FromDuals(model.Rows, values, rest.Need, CostWeights.Blend(model).Worth);
+            foreach (var pattern in pricer.Improving(prices, eased, CostWeights.Blend(model), MostEach, rest.Has, clock.Cancellation, thorough: false))
             {
                 if (pattern.Cover.Length > 0)
                 {

@@ -22,16 +22,16 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
             rest.Take(pattern, count);
         }
 
-        var spent = kept.Sum(cut => CostWeights.Blend.Of(cut.Pattern) * cut.Count);
-        using var master = new MasterProblem(model, CostWeights.Blend);
+        var spent = kept.Sum(cut => CostWeights.Blend(model).Of(cut.Pattern) * cut.Count);
+        using var master = new MasterProblem(model, CostWeights.Blend(model));
         master.SetRemainder(rest);
         foreach (var pattern in pool.Where(rest.IsProper))
         {
             master.Add(pattern);
         }
 
-        ColumnGeneration.Run(model, master, pricer, CostWeights.Blend, rest.Need, clock, MostRounds, rest.Has, found, thorough: false);
-        if (clock.IsOver || spent + master.Objective >= CostWeights.Blend.Of(incumbent) - 1e-6)
+        ColumnGeneration.Run(model, master, pricer, CostWeights.Blend(model), rest.Need, clock, MostRounds, rest.Has, found, thorough: false);
+        if (clock.IsOver || spent + master.Objective >= CostWeights.Blend(model).Of(incumbent) - 1e-6)
         {
             return null;
         }
