@@ -115,9 +115,11 @@ internal sealed class ComponentSearch
             return;
         }
 
+        // Where the money is settled beforehand, the dives are for the worth.
         hasDived = true;
+        var isSettled = IsProved;
         Sharpen();
-        if (!IsProved)
+        if (isSettled || !IsProved)
         {
             DiveTwice(0);
         }
