@@ -21,6 +21,10 @@ public interface IOffcutsApi
     [Get("/v1/boards/{id}")]
     Task<BoardRecord> GetBoardAsync(string id, CancellationToken cancellationToken = default);
 
+    /// <summary>Everything that ever happened to a board, also one that is no longer in the inventory.</summary>
+    [Get("/v1/boards/{id}/history")]
+    Task<BoardHistory> GetBoardHistoryAsync(string id, CancellationToken cancellationToken = default);
+
     /// <summary>Replaces what is known of a board.</summary>
     [Put("/v1/boards/{id}")]
     Task<BoardRecord> ReplaceBoardAsync(string id, [Body] BoardEntry board, CancellationToken cancellationToken = default);
@@ -148,6 +152,19 @@ public interface IOffcutsApi
     /// <summary>Says that boards of an accepted plan are cut.</summary>
     [Post("/v1/plans/{id}/closings")]
     Task<PlanRecord> CloseBoardsAsync(string id, [Body] ClosingEntry closing, CancellationToken cancellationToken = default);
+
+    /// <summary>The yield of each build, the last changed first.</summary>
+    [Get("/v1/reports/builds")]
+    Task<BuildYieldPage> ListBuildYieldsAsync(PageQuery query, CancellationToken cancellationToken = default);
+
+    /// <summary>The wood on the rack over time.</summary>
+    [Get("/v1/reports/pile")]
+    Task<PileRecord> GetPileAsync(CancellationToken cancellationToken = default);
+
+    /// <summary>The wood on the rack over time as a chart, SVG.</summary>
+    [Get("/v1/reports/pile/chart")]
+    [Headers("Accept: image/svg+xml")]
+    Task<string> GetPileChartAsync(CancellationToken cancellationToken = default);
 
     /// <summary>All that the plan was made from; it may be sent back as the <c>inline</c> of a new request.</summary>
     [Get("/v1/plans/{id}/problem")]

@@ -30,3 +30,20 @@ public sealed record JournalCheckRecord(bool Agrees, long Lines, int Boards, IRe
 /// <param name="BoardId">The board.</param>
 /// <param name="Detail">What is different.</param>
 public sealed record JournalDifferenceRecord(string BoardId, string Detail);
+
+/// <summary>Everything that ever happened to one board.</summary>
+/// <param name="Id">The board.</param>
+/// <param name="CutFrom">The board that it was cut from; null for none.</param>
+/// <param name="CutInto">The leftovers that were cut from it and are, or were, on the rack.</param>
+/// <param name="Items">What happened, oldest first.</param>
+public sealed record BoardHistory(string Id, string? CutFrom, IReadOnlyList<string> CutInto, IReadOnlyList<HistoryRecord> Items);
+
+/// <summary>What one line of the journal did to a board.</summary>
+/// <param name="Line">Number of the line.</param>
+/// <param name="At">When (UTC).</param>
+/// <param name="Kind">See <see cref="JournalLineRecord"/>.</param>
+/// <param name="Text">The same in words, with sizes in the shop's unit.</param>
+/// <param name="PlanId">The plan that it is about; null for none.</param>
+/// <param name="UndoneBy">The line that takes it back; null as long as it stands.</param>
+/// <param name="Board">The board after it; null once it is out of the inventory.</param>
+public sealed record HistoryRecord(long Line, DateTimeOffset At, string Kind, string Text, string? PlanId, long? UndoneBy, BoardRecord? Board);

@@ -9,6 +9,7 @@ using Offcuts.Host.Http;
 using Offcuts.Host.Journals;
 using Offcuts.Host.Offers;
 using Offcuts.Host.Plans;
+using Offcuts.Host.Reports;
 using Offcuts.Host.Shops;
 using Offcuts.Host.SpeciesLists;
 using Offcuts.Storage;
@@ -34,6 +35,7 @@ internal static class OffcutsApi
         .AddSingleton<BoardStore>()
         .AddSingleton<JournalStore>()
         .AddSingleton<UndoStore>()
+        .AddSingleton<HistoryStore>()
         .AddSingleton<BuildStore>()
         .AddSingleton<Expiry>()
         .AddSingleton<ShopStore>()
@@ -54,6 +56,7 @@ internal static class OffcutsApi
         app.MapProblemPages();
         app.MapBoards();
         app.MapJournal();
+        app.MapHistory();
         app.MapShop();
         app.MapSpecies();
         app.MapDesigns();
@@ -61,6 +64,7 @@ internal static class OffcutsApi
         app.MapPlans();
         app.MapBuilds();
         app.MapPictures();
+        app.MapReports();
     }
 
     private static Ok<Health> GetHealth() => TypedResults.Ok(new Health(

@@ -36,6 +36,19 @@ public sealed class BuildStore(Database database, TimeProvider clock)
             .ToDictionary(last => last.PlanId!, last => BuildTable.Read(last.Build)!, StringComparer.Ordinal);
     }
 
+    /// <summary>Up to <paramref name="limit"/> builds, the last changed first, before a place in the journal, and the place before which more follow.</summary>
+    public (IReadOnlyList<(string PlanId, Build Build)> Builds, long? Next) List(long? before, int limit)
+    {
+        using var connection = database.Connect();
+        var rows = connection.Query<LineRow>(
+            """
+            SELECT plan_id AS PlanId, build, max(line) AS Line FROM journal WHERE plan_id IS NOT NULL GROUP BY plan_id
+            HAVING build IS NOT NULL AND (@Before IS NULL OR max(line) < @Before) ORDER BY max(line) DESC LIMIT @Rows
+            """,
+            new { Before = before, Rows = limit + 1 }).AsList();
+        return ([.. rows.Take(limit).Select(row => (row.PlanId!, BuildTable.Read(row.Build)!))], rows.Count > limit ? rows[limit - 1].Line : null);
+    }
+
     /// <summary>Whether any plan holds a board in stock.</summary>
     public bool HoldsAny()
     {

@@ -53,5 +53,14 @@ public sealed class BuildTests : IDisposable
         Assert.Equal(0, (await offcuts.RunAsync("plans", "accept", "last")).Code);
         Assert.Contains("built", (await offcuts.RunAsync("plans", "close", "last")).Out, StringComparison.Ordinal);
         Assert.Equal(0, (await offcuts.RunAsync("journal", "check")).Code);
+
+        var history = await offcuts.RunAsync("boards", "history", board.ToLowerInvariant());
+        Assert.Contains("logged: 3 of white ash, 1 x 5 x 40 in", history.Out, StringComparison.Ordinal);
+        Assert.Matches("cut as board 2 of the plan, left over: [0-9A-Z]{3} \\(split end cut off\\) \\(undone by [0-9]+\\)", history.Out);
+        var builds = await offcuts.RunAsync("reports", "builds");
+        Assert.Matches("rails +built +[0-9.]+ bd ft +[0-9.]+ bd ft +[0-9.]+ % +100 % +[0-9.]+ USD +0.00 USD", builds.Out);
+        Assert.Matches("DAY +PIECES +WOOD\n.* bd ft\n", (await offcuts.RunAsync("reports", "pile")).Out);
+        Assert.Equal(0, (await offcuts.RunAsync("reports", "pile", "--chart", "pile.svg")).Code);
+        Assert.StartsWith("<svg", await File.ReadAllTextAsync(Path.Combine(offcuts.Folder, "pile.svg")), StringComparison.Ordinal);
     }
 }

@@ -9,6 +9,9 @@ public static class BoardMeasure
 {
     private const decimal CubicTicksPerBoardFoot = 144m * Length.TicksPerInch * Length.TicksPerInch * Length.TicksPerInch;
 
+    /// <summary>Cubic metres in a board foot, exactly: 144 cubic inches of 25.4 mm.</summary>
+    public const decimal CubicMetresPerBoardFoot = 144m * 25.4m * 25.4m * 25.4m / 1_000_000_000m;
+
     /// <summary>Board feet in a piece of the given size.</summary>
     public static decimal BoardFeet(Dimensions size) => CubicTicks(size) / CubicTicksPerBoardFoot;
 

@@ -45,6 +45,11 @@ public sealed record Plan
     /// <summary>How the plan was found.</summary>
     public required PlanRun Run { get; init; }
 
+    /// <summary>The purchase by which a bought board comes.</summary>
+    /// <param name="board">A board of this plan that is not in stock.</param>
+    public Purchase PurchaseOf(BoardCut board) =>
+        Purchases.First(purchase => purchase.Offer.Offer.Id == board.OfferId && purchase.Offer.Size == board.Size);
+
     /// <summary>All money.</summary>
     public Money TotalCost => WoodCost + ItemCost;
 

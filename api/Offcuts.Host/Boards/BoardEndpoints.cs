@@ -89,8 +89,8 @@ internal static class BoardEndpoints
     }
 
     // Whoever reads an id from the end grain may type it in small letters.
-    private static string Written(string id) => id.ToUpperInvariant();
+    internal static string Written(string id) => id.ToUpperInvariant();
 
-    private static OffcutsException NoBoard(string id) =>
+    internal static OffcutsException NoBoard(string id) =>
         new(ErrorCode.NotFound, $"There is no board '{id}'. List the boards to see which there are.");
 }

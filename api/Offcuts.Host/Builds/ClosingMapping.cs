@@ -52,7 +52,7 @@ internal static class ClosingMapping
     // What was bought for the build enters the inventory as used, with its price, so that its leftovers have a cost and a parent.
     private static Board Bought(BoardCut cut, Outcome outcome, BoardReport report, Plan plan, PlanningProblem problem)
     {
-        var purchase = plan.Purchases.First(purchase => purchase.Offer.Offer.Id == cut.OfferId && purchase.Offer.Size == cut.Size);
+        var purchase = plan.PurchaseOf(cut);
         var offer = purchase.Offer.Offer;
         return new Board
         {

@@ -25,6 +25,7 @@ internal static class Operations
         },
         new("POST", "/v1/boards", "createBoard", "Logs a board.") { Body = typeof(BoardEntry), Example = Examples.Board },
         new("GET", "/v1/boards/{id}", "getBoard", "One board."),
+        new("GET", "/v1/boards/{id}/history", "getBoardHistory", "Everything that ever happened to a board, also one that is no longer in the inventory."),
         new("PUT", "/v1/boards/{id}", "replaceBoard", "Replaces what is known of a board.") { Body = typeof(BoardEntry), Example = Examples.Board },
         new("DELETE", "/v1/boards/{id}", "deleteBoard", "Forgets a board."),
         new("POST", "/v1/board-imports", "importBoards", "Logs many boards, all or none.")
@@ -99,5 +100,9 @@ internal static class Operations
         new("GET", "/v1/plans/{id}/problem", "getPlanProblem", "All that the plan was made from; may be sent back as the inline of a new request."),
         new("GET", "/v1/plans/{id}/cut-sheet", "getCutSheet", "The printable cut sheet, one self-contained HTML page."),
         new("GET", "/v1/plans/{id}/diagrams/{number}", "getDiagram", "The cutting diagram of one board of the plan, SVG."),
+
+        new("GET", "/v1/reports/builds", "listBuildYields", "The yield of each build, the share of its parts from the rack, and the money not spent.") { Query = Paging },
+        new("GET", "/v1/reports/pile", "getPile", "The wood on the rack over time."),
+        new("GET", "/v1/reports/pile/chart", "getPileChart", "The wood on the rack over time as a chart, SVG."),
     ];
 }

@@ -29,8 +29,7 @@ public sealed class JournalStore(Database database)
             new { Lines = page.Select(row => row.Line) },
             transaction).ToLookup(board => board.Line, board => board.Id);
         return (
-            [.. page.Select(row => new JournalLine(
-                row.Line, Stamp.Read(row.At), Words.Read<JournalKind>(row.Kind), row.PlanId, row.Undoes, row.UndoneBy, [.. boards[row.Line]]))],
+            [.. page.Select(row => row.ToLine([.. boards[row.Line]]))],
             rows.Count > limit ? page[^1].Line : null);
     }
 

@@ -1,6 +1,6 @@
 namespace Offcuts.Storage;
 
-/// <summary>A row of <c>journal</c>, as far as it is asked for, and the line that takes it back.</summary>
+/// <summary>A row of <c>journal</c>, as far as it is asked for, the line that takes it back, and what it left of one board.</summary>
 internal sealed class LineRow
 {
     public long Line { get; init; }
@@ -16,6 +16,13 @@ internal sealed class LineRow
     public long? Undoes { get; init; }
 
     public long? UndoneBy { get; init; }
+
+    public string BoardId { get; init; } = "";
+
+    public string? State { get; init; }
+
+    public JournalLine ToLine(IReadOnlyList<string> boards) =>
+        new(Line, Stamp.Read(At), Words.Read<JournalKind>(Kind), PlanId, Undoes, UndoneBy, boards);
 }
 
 /// <summary>A row of <c>journal_boards</c>, as far as it is asked for.</summary>

@@ -7,6 +7,7 @@ using Offcuts.Cli.Commands.Journal;
 using Offcuts.Cli.Commands.Offers;
 using Offcuts.Cli.Commands.Plans;
 using Offcuts.Cli.Commands.Prices;
+using Offcuts.Cli.Commands.Reports;
 using Offcuts.Cli.Commands.Shop;
 using Offcuts.Cli.Commands.Species;
 using Offcuts.Cli.Help;
@@ -32,7 +33,7 @@ internal static class CommandLine
         Verb[] verbs =
         [
             BoardsCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
-            ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), JournalCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
+            ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
             CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];
         foreach (var verb in verbs)

@@ -17,6 +17,19 @@ internal static class Files
         }
     }
 
+    /// <summary>Writes a text to a file and says where; to standard output if the path is null or <c>-</c>.</summary>
+    public static async Task WriteOrPrintAsync(Run run, string? path, string text)
+    {
+        if (path is null or "-")
+        {
+            await run.Terminal.Out.WriteAsync(text);
+            return;
+        }
+
+        await WriteAsync(path, text, run.Cancellation);
+        run.Say($"Written to {Path.GetFullPath(path)}");
+    }
+
     /// <summary>Reads a text.</summary>
     /// <exception cref="CliException">It is not there or cannot be read.</exception>
     public static async Task<string> ReadAsync(string path, CancellationToken cancellationToken)

@@ -8,5 +8,5 @@ internal static class BoardsCommand
         "The boards, offcuts and sheets on the rack",
         "offcuts boards add 3/4 x 5 1/2 x 36 --species white-ash --place \"rack 2\"",
         "offcuts boards list --species white-ash --min-length 30in")
-        .With(List.Create(), Add.Create(), Show.Create(), Edit.Create(), Remove.Create(), Import.Create());
+        .With(List.Create(), Add.Create(), Show.Create(), History.Create(), Edit.Create(), Remove.Create(), Import.Create());
 }

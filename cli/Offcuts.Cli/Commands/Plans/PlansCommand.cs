@@ -90,16 +90,7 @@ internal static class PlansCommand
     {
         var api = await run.ConnectAsync();
         var text = await fetch(api, await PlanAsync(run, api));
-        if (run.Get(Output) is { } path and not "-")
-        {
-            await Files.WriteAsync(path, text, run.Cancellation);
-            run.Say($"Written to {Path.GetFullPath(path)}");
-        }
-        else
-        {
-            await run.Terminal.Out.WriteAsync(text);
-        }
-
+        await Files.WriteOrPrintAsync(run, run.Get(Output), text);
         return ExitCode.Ok;
     }
 
