@@ -38,6 +38,12 @@ CREATE TABLE "board_defects" (
     PRIMARY KEY (board_sequence, ordinal)
 ) STRICT;
 
+CREATE TABLE board_imports (
+    mark TEXT PRIMARY KEY CHECK (length(mark) = 64),
+    imported_at TEXT NOT NULL,
+    boards INTEGER NOT NULL CHECK (boards > 0)
+) STRICT;
+
 CREATE TABLE board_sequence (
     only_row INTEGER PRIMARY KEY CHECK (only_row = 1),
     next INTEGER NOT NULL CHECK (next > 0)
@@ -66,7 +72,7 @@ CREATE TABLE "boards" (
     note TEXT CHECK (length(note) <= 2000),
     status TEXT NOT NULL CHECK (status IN ('free', 'reserved', 'used', 'gone')),
     logged_at TEXT NOT NULL
-, origin_plan TEXT REFERENCES plan_runs (id), cut_from TEXT CHECK (cut_from IS NULL OR origin_plan IS NOT NULL), price_minor_units INTEGER CHECK (price_minor_units >= 0), price_currency TEXT CHECK ((price_currency IS NULL) = (price_minor_units IS NULL))) STRICT;
+, origin_plan TEXT REFERENCES plan_runs (id), cut_from TEXT CHECK (cut_from IS NULL OR origin_plan IS NOT NULL), price_minor_units INTEGER CHECK (price_minor_units >= 0), price_currency TEXT CHECK ((price_currency IS NULL) = (price_minor_units IS NULL)), thickness_estimated INTEGER NOT NULL DEFAULT 0 CHECK (thickness_estimated IN (0, 1)), width_estimated INTEGER NOT NULL DEFAULT 0 CHECK (width_estimated IN (0, 1)), length_estimated INTEGER NOT NULL DEFAULT 0 CHECK (length_estimated IN (0, 1))) STRICT;
 
 CREATE TABLE design_versions (
     sequence INTEGER PRIMARY KEY,

@@ -1,3 +1,4 @@
+using Offcuts.Auditing.Boards;
 using Offcuts.Domain;
 
 namespace Offcuts.Auditing;
@@ -7,7 +8,7 @@ internal sealed class AuditScope
 {
     public AuditScope(PlanningProblem problem, Plan plan, Findings findings)
     {
-        Problem = problem;
+        Problem = problem = problem with { Stock = Estimated.Sure(problem) };
         Plan = plan;
         Findings = findings;
         Parts = ByName(problem.Design.Parts, part => part.Name);

@@ -17,6 +17,7 @@ namespace Offcuts.Contracts;
 /// <param name="Batch">The same tree or the same lot, in the maker's words.</param>
 /// <param name="Warp">How far it is out of flat and straight; null for a flat board. Solid wood only.</param>
 /// <param name="Ends">The state of its ends; null for unknown.</param>
+/// <param name="Estimated">Which sides were only estimated; null for none. Plans count on less of them.</param>
 public sealed record BoardEntry(
     string Species,
     decimal ThicknessMm,
@@ -33,7 +34,14 @@ public sealed record BoardEntry(
     string? Note = null,
     string? Batch = null,
     WarpRecord? Warp = null,
-    EndsRecord? Ends = null);
+    EndsRecord? Ends = null,
+    EstimatesRecord? Estimated = null);
+
+/// <summary>Which sides of a board were only estimated.</summary>
+/// <param name="Thickness">Whether its thickness was.</param>
+/// <param name="Width">Whether its width was.</param>
+/// <param name="Length">Whether its length was.</param>
+public sealed record EstimatesRecord(bool Thickness = false, bool Width = false, bool Length = false);
 
 /// <summary>How far a board is out of flat and straight: sagittas in millimetres, measured over the whole board.</summary>
 /// <param name="BowMm">How far the face lies off a straight line from end to end.</param>
@@ -78,7 +86,8 @@ public sealed record BoardRecord(
     EndsRecord? Ends = null,
     IReadOnlyList<HoldRecord>? Holds = null,
     OriginRecord? Origin = null,
-    PriceRecord? Price = null);
+    PriceRecord? Price = null,
+    EstimatesRecord? Estimated = null);
 
 /// <summary>One of a board's quantity that an accepted plan holds.</summary>
 /// <param name="PlanId">The plan.</param>
@@ -104,5 +113,10 @@ public sealed record BoardPage(IReadOnlyList<BoardRecord> Items, string? Next);
 /// <param name="Items">1 to 1000 boards.</param>
 public sealed record BoardImport(IReadOnlyList<BoardEntry> Items);
 
-/// <summary>The boards that an import made, in its order.</summary>
-public sealed record BoardImportResult(IReadOnlyList<BoardRecord> Items);
+/// <summary>What an import did.</summary>
+/// <param name="Items">The boards that it made, in its order.</param>
+/// <param name="Changed">The boards that a table changed, by their ids.</param>
+/// <param name="Unchanged">How many boards of a table are already as it has them.</param>
+/// <param name="ImportedBefore">When the same new boards were imported before (UTC), and so were not made again; null if they were not.</param>
+public sealed record BoardImportResult(
+    IReadOnlyList<BoardRecord> Items, IReadOnlyList<BoardRecord>? Changed = null, int Unchanged = 0, DateTimeOffset? ImportedBefore = null);

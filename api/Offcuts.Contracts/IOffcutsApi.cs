@@ -38,10 +38,18 @@ public interface IOffcutsApi
     Task<BoardImportResult> ImportBoardsAsync([Body] BoardImport boards, CancellationToken cancellationToken = default);
 
     /// <summary>Logs many boards, all or none.</summary>
-    /// <param name="document">A board list as people write it, <c>application/yaml</c>.</param>
+    /// <param name="document">A board list as people write it, <c>application/yaml</c>, or a table, <c>text/csv</c>.</param>
+    /// <param name="again">Whether to make the new boards of a table though the same were imported before; null for a list.</param>
     /// <param name="cancellationToken">Gives up waiting.</param>
     [Post("/v1/board-imports")]
-    Task<BoardImportResult> ImportBoardDocumentAsync([Body] HttpContent document, CancellationToken cancellationToken = default);
+    Task<BoardImportResult> ImportBoardDocumentAsync([Body] HttpContent document, [AliasAs("again")] string? again = null, CancellationToken cancellationToken = default);
+
+    /// <summary>All boards as a table for spreadsheets.</summary>
+    /// <param name="separator"><c>comma</c> or <c>semicolon</c>; null for a comma.</param>
+    /// <param name="cancellationToken">Gives up waiting.</param>
+    [Get("/v1/board-exports")]
+    [Headers("Accept: text/csv")]
+    Task<string> ExportBoardsAsync([AliasAs("separator")] string? separator = null, CancellationToken cancellationToken = default);
 
     /// <summary>One page of the journal, newest line first.</summary>
     [Get("/v1/journal")]
@@ -54,6 +62,23 @@ public interface IOffcutsApi
     /// <summary>Takes a line of the journal back, which is a line of its own.</summary>
     [Post("/v1/journal/{line}/undo")]
     Task<JournalLineRecord> UndoJournalLineAsync(long line, CancellationToken cancellationToken = default);
+
+    /// <summary>Logs boards as a maker says them, one line each, all or none; or only says what would be understood.</summary>
+    [Post("/v1/board-lines")]
+    Task<BoardLinesResult> LogLinesAsync([Body] BoardLinesEntry lines, CancellationToken cancellationToken = default);
+
+    /// <summary>Labels for boards, one HTML page that prints each sheet on paper of its own.</summary>
+    [Get("/v1/board-labels")]
+    [Headers("Accept: text/html")]
+    Task<string> GetLabelsAsync(LabelQuery query, CancellationToken cancellationToken = default);
+
+    /// <summary>One sheet of labels for boards as SVG.</summary>
+    /// <param name="sheet">Its number, from 1.</param>
+    /// <param name="query">Which boards, and on which stock.</param>
+    /// <param name="cancellationToken">Gives up waiting.</param>
+    [Get("/v1/board-labels/{sheet}")]
+    [Headers("Accept: image/svg+xml")]
+    Task<string> GetLabelSheetAsync(int sheet, LabelQuery query, CancellationToken cancellationToken = default);
 
     /// <summary>The shop.</summary>
     [Get("/v1/shop")]

@@ -38,6 +38,7 @@ public sealed record InlineProblem(
 /// <param name="Batch">The same tree or the same lot.</param>
 /// <param name="Warp">How far it is out of flat and straight; null for a flat board.</param>
 /// <param name="Ends">The state of its ends; null for unknown.</param>
+/// <param name="Estimated">Which sides were only estimated; null for none. The plan counts on less of them.</param>
 public sealed record StockBoard(
     string Id,
     string Species,
@@ -53,7 +54,8 @@ public sealed record StockBoard(
     DateTimeOffset? LoggedAt = null,
     string? Batch = null,
     WarpRecord? Warp = null,
-    EndsRecord? Ends = null);
+    EndsRecord? Ends = null,
+    EstimatesRecord? Estimated = null);
 
 /// <summary>What a board foot is worth in the shop's currency, before the size of the piece is taken into account.</summary>
 /// <param name="Otherwise">For species that have no rate of their own.</param>

@@ -15,7 +15,8 @@ public sealed record Problem(
 /// <param name="Pointer">JSON pointer into the body (<c>#/items/2/species</c>), or <c>?name</c> for a query parameter.</param>
 /// <param name="Detail">What is wrong and how to mend it.</param>
 /// <param name="Line">Line of the text, from 1, where known.</param>
-public sealed record ProblemFault(string Pointer, string Detail, int? Line = null);
+/// <param name="Column">Column in that line, from 1, where known.</param>
+public sealed record ProblemFault(string Pointer, string Detail, int? Line = null, int? Column = null);
 
 /// <summary>Answer of <c>/health</c>.</summary>
 /// <param name="Status"><c>ok</c>.</param>

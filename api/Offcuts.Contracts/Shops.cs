@@ -27,6 +27,7 @@ namespace Offcuts.Contracts;
 /// <param name="ResawKerfMm">Width of the resaw's cut.</param>
 /// <param name="ResawCleanupMm">What a resawn slice is sawn thicker than finished.</param>
 /// <param name="HoldDays">For how many days an accepted plan of which nothing is cut holds its boards; null for as long as nobody releases them.</param>
+/// <param name="EstimateMargin">By how much smaller than written a plan counts a side that was only estimated.</param>
 public sealed record ShopEntry(
     string? Unit = null,
     string? Currency = null,
@@ -53,7 +54,8 @@ public sealed record ShopEntry(
     decimal? ResawHeightMm = null,
     decimal? ResawKerfMm = null,
     decimal? ResawCleanupMm = null,
-    int? HoldDays = null);
+    int? HoldDays = null,
+    AllowanceRecord? EstimateMargin = null);
 
 /// <summary>The shop with every value that counts; see <see cref="ShopEntry"/> for what each is.</summary>
 public sealed record ShopRecord(
@@ -82,6 +84,7 @@ public sealed record ShopRecord(
     decimal? ResawHeightMm,
     decimal ResawKerfMm,
     decimal ResawCleanupMm,
+    AllowanceRecord EstimateMargin,
     int? HoldDays = null);
 
 /// <summary>What milling takes away, in total over both ends, edges or faces, in millimetres.</summary>

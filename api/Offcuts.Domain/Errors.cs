@@ -23,7 +23,8 @@ public enum ErrorCode
 /// <param name="Pointer">Where: a JSON pointer as a URI fragment, for instance <c>#/parts/2/size</c>, or <c>#</c> for the whole.</param>
 /// <param name="Detail">What is wrong and how to mend it.</param>
 /// <param name="Line">Line of the text document, from 1, if it was one.</param>
-public sealed record InputFault(string Pointer, string Detail, int? Line = null);
+/// <param name="Column">Column in that line, from 1, where known.</param>
+public sealed record InputFault(string Pointer, string Detail, int? Line = null, int? Column = null);
 
 /// <summary>A fault to be told to the user.</summary>
 public sealed class OffcutsException : Exception

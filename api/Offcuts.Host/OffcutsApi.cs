@@ -33,6 +33,7 @@ internal static class OffcutsApi
         .AddSingleton(settings)
         .AddSingleton(TimeProvider.System)
         .AddSingleton<BoardStore>()
+        .AddSingleton<BoardImportStore>()
         .AddSingleton<JournalStore>()
         .AddSingleton<UndoStore>()
         .AddSingleton<HistoryStore>()
@@ -55,6 +56,8 @@ internal static class OffcutsApi
         app.MapMethods("/health", ["GET", "HEAD"], GetHealth);
         app.MapProblemPages();
         app.MapBoards();
+        app.MapBoardLines();
+        app.MapLabels();
         app.MapJournal();
         app.MapHistory();
         app.MapShop();

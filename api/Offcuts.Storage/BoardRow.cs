@@ -39,6 +39,12 @@ internal sealed class BoardRow
 
     public long TwistTicks { get; init; }
 
+    public bool ThicknessEstimated { get; init; }
+
+    public bool WidthEstimated { get; init; }
+
+    public bool LengthEstimated { get; init; }
+
     public string? Place { get; init; }
 
     public string? Source { get; init; }
@@ -76,6 +82,9 @@ internal sealed class BoardRow
         CrookTicks = board.Warp.Crook.Ticks,
         CupTicks = board.Warp.Cup.Ticks,
         TwistTicks = board.Warp.Twist.Ticks,
+        ThicknessEstimated = board.Estimates.Thickness,
+        WidthEstimated = board.Estimates.Width,
+        LengthEstimated = board.Estimates.Length,
         Place = board.Place,
         Source = board.Source,
         Note = board.Note,
@@ -99,6 +108,7 @@ internal sealed class BoardRow
         Batch = Batch,
         Ends = new(Words.Read<EndState>(LeftEnd), Words.Read<EndState>(RightEnd)),
         Warp = new(Length.FromTicks(BowTicks), Length.FromTicks(CrookTicks), Length.FromTicks(CupTicks), Length.FromTicks(TwistTicks)),
+        Estimates = new(ThicknessEstimated, WidthEstimated, LengthEstimated),
         Place = Place,
         Source = Source,
         Note = Note,

@@ -83,6 +83,25 @@ public sealed class BoardStore(Database database, TimeProvider clock)
             .Select(state => state.ToBoard()).Select(board => board with { Quantity = board.FreeQuantity, Holds = [] })];
     }
 
+    /// <summary>All boards, as they are at one moment, oldest first.</summary>
+    public IReadOnlyList<Board> ListAll()
+    {
+        using var connection = database.Connect();
+        using var transaction = connection.BeginTransaction(deferred: true);
+        return [.. BoardTable.Read(transaction, connection.Query<BoardRow>($"{BoardTable.Rows} ORDER BY sequence", transaction: transaction)).Select(state => state.ToBoard())];
+    }
+
+    /// <summary>The species, and the places, that the boards not yet cut or gone have.</summary>
+    public (IReadOnlyList<string> Species, IReadOnlyList<string> Places) Names()
+    {
+        using var connection = database.Connect();
+        using var transaction = connection.BeginTransaction(deferred: true);
+        return (
+            connection.Query<string>("SELECT DISTINCT species FROM boards WHERE status IN ('free', 'reserved') ORDER BY species", transaction: transaction).AsList(),
+            connection.Query<string>(
+                "SELECT DISTINCT place FROM boards WHERE place IS NOT NULL AND status IN ('free', 'reserved') ORDER BY place", transaction: transaction).AsList());
+    }
+
     /// <summary>One board, or null.</summary>
     public Board? Find(string id)
     {
@@ -112,6 +131,15 @@ public sealed class BoardStore(Database database, TimeProvider clock)
             return null;
         }
 
+        var replaced = Replace(change, board, old);
+        change.Commit(JournalKind.Edit);
+        return replaced;
+    }
+
+    /// <summary>Replaces a board in a change that does more.</summary>
+    /// <exception cref="OffcutsException">A plan holds it and counts on what would change.</exception>
+    internal static Board Replace(StockChange change, Board board, BoardState old)
+    {
         var was = old.ToBoard();
         var isAsPlanned = board.IsSameWoodAs(was) && board.Quantity >= was.Holds.Count && board.Status is BoardStatus.Free or BoardStatus.Reserved;
         if (!isAsPlanned)
@@ -121,7 +149,6 @@ public sealed class BoardStore(Database database, TimeProvider clock)
 
         var replaced = (board with { LoggedAt = was.LoggedAt, Origin = was.Origin, Price = was.Price, Holds = was.Holds }).WithHolds(was.Holds);
         change.Write(replaced, old);
-        change.Commit(JournalKind.Edit);
         return replaced;
     }
 

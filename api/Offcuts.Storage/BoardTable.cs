@@ -13,7 +13,9 @@ internal static class BoardTable
     public const string Rows = """
         SELECT sequence, id, kind, species, thickness_ticks AS ThicknessTicks, width_ticks AS WidthTicks, length_ticks AS LengthTicks,
         quantity, surface, appearance, batch, left_end AS LeftEnd, right_end AS RightEnd,
-        bow_ticks AS BowTicks, crook_ticks AS CrookTicks, cup_ticks AS CupTicks, twist_ticks AS TwistTicks, place, source, note, status, logged_at AS LoggedAt,
+        bow_ticks AS BowTicks, crook_ticks AS CrookTicks, cup_ticks AS CupTicks, twist_ticks AS TwistTicks,
+        thickness_estimated AS ThicknessEstimated, width_estimated AS WidthEstimated, length_estimated AS LengthEstimated,
+        place, source, note, status, logged_at AS LoggedAt,
         origin_plan AS OriginPlan, cut_from AS CutFrom, price_minor_units AS PriceMinorUnits, price_currency AS PriceCurrency
         FROM boards
         """;

@@ -23,6 +23,7 @@ public sealed class NativeTests : IDisposable
             "demo --keep shop", "status", "boards list", "boards list --species cherry --min-length 30 --json", "boards show 6JY",
             "boards add 1x4x20 --species walnut", "boards edit 6JY --place attic", "boards remove 6JY --yes", "designs list", "designs show hall-bench",
             "offers list --kind solid", "prices list", "shop show", "shop set --kerf 3/32", "species list", "plan hall-bench --budget 1s", "plans list",
+            "boards log 3 @ 3/4 x 5 1/2 x ~36 ash, rack 2", "boards export -o rack.csv", "boards import rack.csv", "boards labels -o labels.html",
             "journal list", "journal check", "help lengths",
         ];
         foreach (var command in commands)

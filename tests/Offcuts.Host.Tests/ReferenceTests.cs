@@ -77,7 +77,7 @@ public sealed class ReferenceTests : OwnService
             }
         }
 
-        Assert.Equal(14, tried);
+        Assert.Equal(16, tried);
     }
 
     [Fact]

@@ -137,11 +137,9 @@ internal sealed class DocumentContext
     public static void CheckQuarters(Fields fields, string key, Surface surface)
     {
         var written = (fields.Optional(key) as Scalar)?.Text.Split(['x', 'X', '*'])[0].Trim() ?? "";
-        if (surface != Domain.Surface.Rough && LengthText.IsQuarters(written)
-            && LengthText.TryParse(written, DisplayUnit.Inch, out var rough, out _))
+        if (NominalSizes.QuartersFault(written, surface) is { } fault)
         {
-            var usual = surface == Domain.Surface.Surfaced && NominalSizes.Surfaced(rough) is { } thin ? $", usually {LengthText.Format(thin, DisplayUnit.Inch)}" : "";
-            fields.Fault(key, $"{written} is a rough thickness: measure the {(surface == Domain.Surface.Surfaced ? "surfaced" : "skip-planed")} wood and write that{usual}.");
+            fields.Fault(key, fault);
         }
     }
 

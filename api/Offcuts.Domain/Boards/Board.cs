@@ -15,6 +15,9 @@ public sealed record Board
     /// <summary>Thickness, width and length as measured.</summary>
     public required Dimensions Size { get; init; }
 
+    /// <summary>Which sides of the size were only estimated.</summary>
+    public Estimates Estimates { get; init; }
+
     /// <summary>How many alike; at least 1.</summary>
     public int Quantity { get; init; } = 1;
 
@@ -103,7 +106,8 @@ public sealed record Board
 
     /// <summary>Whether a plan made for the one can be cut from the other: all is alike but where it lies and what is noted.</summary>
     public bool IsSameWoodAs(Board other) =>
-        (Kind, Species, Size, Surface, Appearance, Warp, Ends, Batch) == (other.Kind, other.Species, other.Size, other.Surface, other.Appearance, other.Warp, other.Ends, other.Batch)
+        (Kind, Species, Size, Estimates, Surface, Appearance, Warp, Ends, Batch)
+            == (other.Kind, other.Species, other.Size, other.Estimates, other.Surface, other.Appearance, other.Warp, other.Ends, other.Batch)
         && Defects.SequenceEqual(other.Defects);
 }
 

@@ -60,6 +60,14 @@ public static partial class DefectText
         $"{defect.Kind} {LengthText.Format(defect.Area.X, unit)} to {LengthText.Format(defect.Area.Right, unit)} along, "
         + $"{LengthText.Format(defect.Area.Y, unit)} to {LengthText.Format(defect.Area.Top, unit)} across";
 
+    /// <summary>Prints a defect without loss; what it prints can be read again: <c>knot 10"..12" x 1"..2"</c>.</summary>
+    public static string FormatExact(Defect defect)
+    {
+        return $"{defect.Kind} {Range(defect.Area.X, defect.Area.Right)} x {Range(defect.Area.Y, defect.Area.Top)}";
+
+        static string Range(Length from, Length to) => $"{LengthText.FormatExact(from)}..{LengthText.FormatExact(to)}";
+    }
+
     private static LengthUnit Unit(LengthUnit? own, LengthUnit? other, DisplayUnit bareUnit) =>
         own ?? (other is { } beside ? LengthUnits.Beside(beside) : bareUnit.ToLengthUnit());
 

@@ -12,6 +12,9 @@ public sealed record NewBoard
     /// <summary>Thickness, width and length as measured.</summary>
     public required Dimensions Size { get; init; }
 
+    /// <summary>Which sides of the size were only estimated.</summary>
+    public Estimates Estimates { get; init; }
+
     /// <summary>How many alike; at least 1.</summary>
     public int Quantity { get; init; } = 1;
 
@@ -45,6 +48,26 @@ public sealed record NewBoard
     /// <summary>Anything else worth remembering.</summary>
     public string? Note { get; init; }
 
+    /// <summary>What a board is, without its id and its status.</summary>
+    public static NewBoard Of(Board board) => new()
+    {
+        Kind = board.Kind,
+        Species = board.Species,
+        Size = board.Size,
+        Estimates = board.Estimates,
+        Quantity = board.Quantity,
+        Surface = board.Surface,
+        Appearance = board.Appearance,
+        Warp = board.Warp,
+        Ends = board.Ends,
+        Defects = board.Defects,
+        Batch = board.Batch,
+        Place = board.Place,
+        Source = board.Source,
+        LoggedAt = board.LoggedAt,
+        Note = board.Note,
+    };
+
     /// <summary>The board with the id and the time that the store gives it.</summary>
     public Board ToBoard(string id, DateTimeOffset now) => new()
     {
@@ -52,6 +75,7 @@ public sealed record NewBoard
         Kind = Kind,
         Species = Species,
         Size = Size,
+        Estimates = Estimates,
         Quantity = Quantity,
         Surface = Surface,
         Appearance = Appearance,

@@ -52,10 +52,15 @@ public static partial class WarpText
     }
 
     /// <summary>Prints a warp: <c>bow 1/4", cup 1/8"</c>; <c>flat</c> for none.</summary>
-    public static string Format(Warp warp, DisplayUnit unit)
+    public static string Format(Warp warp, DisplayUnit unit) => Format(warp, size => LengthText.Format(size, unit));
+
+    /// <summary>Prints a warp without loss; what it prints can be read again.</summary>
+    public static string FormatExact(Warp warp) => Format(warp, LengthText.FormatExact);
+
+    private static string Format(Warp warp, Func<Length, string> format)
     {
         (string Kind, Length Size)[] all = [("bow", warp.Bow), ("crook", warp.Crook), ("cup", warp.Cup), ("twist", warp.Twist)];
-        var measured = all.Where(each => each.Size > Length.Zero).Select(each => $"{each.Kind} {LengthText.Format(each.Size, unit)}").ToList();
+        var measured = all.Where(each => each.Size > Length.Zero).Select(each => $"{each.Kind} {format(each.Size)}").ToList();
         return measured.Count == 0 ? Flat : string.Join(", ", measured);
     }
 

@@ -129,7 +129,7 @@ internal readonly partial record struct LengthReading(BigInteger Ticks, BigInteg
     }
 
     // Fractions come before decimals, so that 36 1/2 is not read as 36 and a rest. All quantifiers are bounded by LongestText.
-    private const string Amount = @"(?:(?:[0-9]+(?: *- *| +))?[0-9]+ */ *[0-9]+|[0-9]+\.[0-9]+|\.[0-9]+|[0-9]+)";
+    internal const string Amount = @"(?:(?:[0-9]+(?: *- *| +))?[0-9]+ */ *[0-9]+|[0-9]+\.[0-9]+|\.[0-9]+|[0-9]+)";
 
     [GeneratedRegex(
         $"""^(?=.)(?:(?<feet>{Amount}) *(?:'|ft\.?|foot|feet) *-? *)?(?:(?<number>{Amount}) *(?<unit>"|inches|inch|in\.?|mm|cm|m)?)?$""",

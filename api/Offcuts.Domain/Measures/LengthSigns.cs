@@ -18,7 +18,8 @@ internal static class LengthSigns
         return string.Join(' ', plain.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries));
     }
 
-    private static string Of(char sign) => sign switch
+    /// <summary>The plain signs for one sign; a fraction's begin with a space.</summary>
+    internal static string Of(char sign) => sign switch
     {
         '\u2032' or '\u2018' or '\u2019' or '\u00B4' => "'",
         '\u2033' or '\u201C' or '\u201D' => "\"",

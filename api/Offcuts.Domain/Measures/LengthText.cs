@@ -78,7 +78,7 @@ public static class LengthText
     }
 
     /// <summary>A written text in quotation marks, shortened and without control characters, for a message.</summary>
-    internal static string Quote(string text)
+    public static string Quote(string text)
     {
         var shown = text.Length <= 40 ? text : $"{text[..40]}...";
         return $"'{string.Concat(shown.Select(sign => char.IsControl(sign) ? ' ' : sign))}'";

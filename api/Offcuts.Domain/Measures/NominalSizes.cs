@@ -42,6 +42,20 @@ public static class NominalSizes
     /// <param name="rough">The rough thickness: 1 in for 4/4.</param>
     public static Length? Surfaced(Length rough) => Quarters.TryGetValue(rough, out var surfaced) ? surfaced : null;
 
+    /// <summary>What is wrong with a rough thickness in quarters on planed stock, which is thinner than that; null if nothing is.</summary>
+    /// <param name="written">The thickness as it was written.</param>
+    /// <param name="surface">How far the wood is milled.</param>
+    public static string? QuartersFault(string written, Surface surface)
+    {
+        if (surface == Surface.Rough || !LengthText.IsQuarters(written) || !LengthText.TryParse(written, DisplayUnit.Inch, out var rough, out _))
+        {
+            return null;
+        }
+
+        var usual = surface == Surface.Surfaced && Surfaced(rough) is { } thin ? $", usually {LengthText.Format(thin, DisplayUnit.Inch)}" : "";
+        return $"{written} is a rough thickness: measure the {(surface == Surface.Surfaced ? "surfaced" : "skip-planed")} wood and write that{usual}.";
+    }
+
     private static bool IsForBoardsOnly(Length nominalWidth) =>
         nominalWidth == Length.FromInches(7) || nominalWidth == Length.FromInches(9) || nominalWidth == Length.FromInches(11);
 

@@ -67,7 +67,7 @@ public static partial class SizeText
         var numbers = sides.Select(side => side.From == side.To
             ? LengthText.Number(side.From, shown)
             : $"{LengthText.Number(side.From, shown)}..{LengthText.Number(side.To, shown)}");
-        return $"{string.Join(" x ", numbers)} {(shown == DisplayUnit.Inch ? "in" : "mm")}";
+        return Joined(numbers, shown);
     }
 
     [GeneratedRegex(@" *(?:\.\.| to ) *", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]

@@ -92,6 +92,15 @@ public static partial class SizeText
     /// </summary>
     public static string Format(Dimensions size, DisplayUnit unit) => Format([size.Thickness, size.Width, size.Length], unit);
 
+    /// <summary>Prints a size by the same rule, with the sides that were only estimated called so: <c>3/4 x 5 1/2 x about 36 in</c>.</summary>
+    public static string Format(Dimensions size, Estimates estimates, DisplayUnit unit)
+    {
+        Length[] sides = [size.Thickness, size.Width, size.Length];
+        bool[] estimated = [estimates.Thickness, estimates.Width, estimates.Length];
+        var shown = Shown(sides, unit);
+        return Joined(sides.Zip(estimated, (side, isEstimated) => $"{(isEstimated ? "about " : "")}{LengthText.Number(side, shown)}"), shown);
+    }
+
     /// <summary>Prints width x length by the same rule: <c>5 1/2 x 36 in</c>.</summary>
     public static string FormatFace(Length width, Length length, DisplayUnit unit) => Format([width, length], unit);
 
@@ -102,9 +111,11 @@ public static partial class SizeText
     private static string Format(Length[] sides, DisplayUnit unit)
     {
         var shown = Shown(sides, unit);
-        var numbers = sides.Select(side => LengthText.Number(side, shown));
-        return $"{string.Join(" x ", numbers)} {(shown == DisplayUnit.Inch ? "in" : "mm")}";
+        return Joined(sides.Select(side => LengthText.Number(side, shown)), shown);
     }
+
+    private static string Joined(IEnumerable<string> numbers, DisplayUnit shown) =>
+        $"{string.Join(" x ", numbers)} {(shown == DisplayUnit.Inch ? "in" : "mm")}";
 
     private static DisplayUnit Shown(Length[] sides, DisplayUnit unit) =>
         unit == DisplayUnit.Inch && !sides.All(side => side.IsWholeSixtyFourths) && sides.All(side => side.IsWholeTenths)

@@ -68,4 +68,7 @@ public enum WarningKind
 
     /// <summary>A part is face-glued from layers: how strong that is, the plan does not know.</summary>
     Laminated,
+
+    /// <summary>The size of a board was only estimated: the plan counts on less than was written down.</summary>
+    Estimated,
 }

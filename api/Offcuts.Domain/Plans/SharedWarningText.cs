@@ -4,7 +4,7 @@ namespace Offcuts.Domain;
 internal static class SharedWarningText
 {
     /// <summary>Whether it is such a warning.</summary>
-    public static bool Is(PlanWarning warning) => warning.Kind is WarningKind.Defects or WarningKind.Resawn or WarningKind.Laminated;
+    public static bool Is(PlanWarning warning) => warning.Kind is WarningKind.Defects or WarningKind.Estimated or WarningKind.Resawn or WarningKind.Laminated;
 
     /// <summary>The sentence for all warnings of a kind, at least one.</summary>
     public static string Of(WarningKind kind, IReadOnlyList<PlanWarning> warnings)
@@ -15,6 +15,8 @@ internal static class SharedWarningText
         {
             WarningKind.Defects => $"{(one ? $"Board {names} has" : $"Boards {names} have")} recorded defects, and the plan goes by what is on record: "
                 + $"look {(one ? "it" : "them")} over for splits, knots and metal before you cut.",
+            WarningKind.Estimated => $"{(one ? $"The size of board {names} is" : $"The sizes of boards {names} are")} an estimate, and the plan counts on "
+                + $"less than was written down: measure {(one ? "it" : "them")} first.",
             WarningKind.Resawn => $"Blanks of {names} are resawn: look for metal first, joint the face and edge that run along fence and table, "
                 + "let the slices rest before you plane them, and go by the saw's and the planer's manuals for thin pieces.",
             WarningKind.Laminated => $"{names} {(one ? "is" : "are")} face-glued from layers: where {(one ? "it bears" : "they bear")} load, "

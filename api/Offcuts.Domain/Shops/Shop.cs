@@ -53,6 +53,12 @@ public sealed record Shop
     /// </summary>
     public Length FactoryEdgeTrim { get; init; } = Length.Zero;
 
+    /// <summary>
+    /// By how much smaller than written a plan counts a side that was only estimated. Defaults: 1 in of length, 1/4 in of width, 1/16 in of
+    /// thickness (this project's judgement: what a practised eye misses by, at most).
+    /// </summary>
+    public Allowances EstimateMargin { get; init; } = new(Length.FromInches(1), Length.FromInches(0, 1, 4), Length.FromInches(0, 1, 16));
+
     /// <summary>What a part cut from a sheet loses in length and width. Default none: sheets are cut to size. The thickness is never changed.</summary>
     public Allowances Sheet { get; init; } = new(Length.Zero, Length.Zero, Length.Zero);
 

@@ -25,6 +25,7 @@ public static class ShopRules
         CheckAllowances(faults, "#/surfaced", shop.Surfaced);
         CheckAllowances(faults, "#/skipPlaned", shop.SkipPlaned);
         CheckAllowances(faults, "#/sheet", shop.Sheet);
+        CheckAllowances(faults, "#/estimateMargin", shop.EstimateMargin);
         Upto(faults, "#/flatEnough", shop.FlatEnough, WidestKerf);
         Upto(faults, "#/endTrimChecked", shop.EndTrimChecked, LargestAllowance);
         Upto(faults, "#/endTrimUnknown", shop.EndTrimUnknown, LargestAllowance);

@@ -22,6 +22,7 @@ internal static class BoardEndpoints
         app.MapPut("/v1/boards/{id}", ReplaceAsync);
         app.MapDelete("/v1/boards/{id}", Delete);
         app.MapPost("/v1/board-imports", ImportAsync);
+        app.MapMethods("/v1/board-exports", ["GET", "HEAD"], BoardTableEndpoint.Export);
     }
 
     private static Ok<BoardPage> List(HttpRequest request, BoardStore boards, Workshop workshop, Expiry expiry)
@@ -56,9 +57,14 @@ internal static class BoardEndpoints
     private static NoContent Delete(string id, BoardStore boards) =>
         boards.Delete(Written(id)) ? TypedResults.NoContent() : throw NoBoard(id);
 
-    private static async Task<Created<BoardImportResult>> ImportAsync(
-        HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
+    private static async Task<Results<Created<BoardImportResult>, Ok<BoardImportResult>>> ImportAsync(
+        HttpRequest request, BoardStore boards, BoardImportStore imports, Workshop workshop, CancellationToken cancellationToken)
     {
+        if (RequestBody.IsTable(request))
+        {
+            return BoardTableEndpoint.Import(await RequestBody.ReadTextAsync(request, cancellationToken), request.Query, boards, imports, workshop);
+        }
+
         var entered = RequestBody.IsDocument(request)
             ? ReadDocument(await RequestBody.ReadTextAsync(request, cancellationToken), workshop)
             : ReadEntries(await RequestBody.ReadAsync(request, WireJson.Default.BoardImport, cancellationToken), workshop);

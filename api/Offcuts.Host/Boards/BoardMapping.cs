@@ -55,6 +55,7 @@ internal static class BoardMapping
             Status = faults.Word<BoardStatus>($"{at}/status", entry.Status),
             Warp = ConditionMapping.ToWarp(entry.Warp, kind, size, $"{at}/warp", faults),
             Ends = ConditionMapping.ToEnds(entry.Ends, $"{at}/ends", faults),
+            Estimates = ConditionMapping.ToEstimates(entry.Estimated),
             Batch = entry.Batch,
             Defects = ToDefects(entry.Defects ?? [], size, $"{at}/defects", faults),
             Place = entry.Place,
@@ -74,7 +75,8 @@ internal static class BoardMapping
         Batch: board.Batch, Warp: ConditionMapping.ToRecord(board.Warp), Ends: ConditionMapping.ToRecord(board.Ends),
         Holds: board.Holds.Count == 0 ? null : [.. board.Holds.Select(hold => new HoldRecord(hold.PlanId, hold.Number))],
         Origin: board.Origin is { } origin ? new OriginRecord(origin.PlanId, origin.CutFrom) : null,
-        Price: board.Price is { } price ? new PriceRecord(MoneyText.ToDecimal(price.Amount, price.Currency), price.Currency) : null);
+        Price: board.Price is { } price ? new PriceRecord(MoneyText.ToDecimal(price.Amount, price.Currency), price.Currency) : null,
+        Estimated: ConditionMapping.ToRecord(board.Estimates));
 
     public static BoardRecord ToRecord(Board board, SpeciesCatalogue catalogue) =>
         ToRecord(board) with { SpeciesName = catalogue.NameOf(board.Species) };

@@ -5,7 +5,7 @@ using Offcuts.Storage;
 
 namespace Offcuts.Host.Boards;
 
-/// <summary>A board's warp and ends between the wire and the domain.</summary>
+/// <summary>A board's warp, ends and estimated sides between the wire and the domain.</summary>
 internal static class ConditionMapping
 {
     /// <summary>The warp of a board of solid wood; one that it cannot have is a fault.</summary>
@@ -39,6 +39,13 @@ internal static class ConditionMapping
 
     /// <summary>The ends on the wire; null where nobody knows either.</summary>
     public static EndsRecord? ToRecord(Ends ends) => ends == default ? null : ToSaid(ends);
+
+    /// <summary>The sides that were estimated; none where nothing is said.</summary>
+    public static Estimates ToEstimates(EstimatesRecord? record) => record is null ? default : new(record.Thickness, record.Width, record.Length);
+
+    /// <summary>The estimated sides on the wire; null for none.</summary>
+    public static EstimatesRecord? ToRecord(Estimates estimates) =>
+        estimates.Any ? new(estimates.Thickness, estimates.Width, estimates.Length) : null;
 
     /// <summary>The ends on the wire, said even where nobody knows them.</summary>
     public static EndsRecord ToSaid(Ends ends) => new(Words.Of(ends.Left), Words.Of(ends.Right));

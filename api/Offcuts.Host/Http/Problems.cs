@@ -129,7 +129,7 @@ internal static partial class Problems
     {
         var problem = new Problem(
             $"/problems/{kind.Slug}", kind.Title, kind.Status, detail, kind.Slug,
-            [.. faults.Select(fault => new ProblemFault(fault.Pointer, fault.Detail, fault.Line))], context.TraceIdentifier);
+            [.. faults.Select(fault => new ProblemFault(fault.Pointer, fault.Detail, fault.Line, fault.Column))], context.TraceIdentifier);
         context.Response.StatusCode = kind.Status;
         context.Response.ContentType = "application/problem+json";
         await JsonSerializer.SerializeAsync(context.Response.Body, problem, WireJson.Default.Problem, context.RequestAborted);

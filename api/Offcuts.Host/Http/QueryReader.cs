@@ -18,6 +18,12 @@ internal sealed class QueryReader
     {
         this.query = query;
         string[] known = [.. filters, "limit", "cursor"];
+        CheckNames(query, known, faults);
+    }
+
+    /// <summary>Reports parameters that are not known, or given more than once.</summary>
+    public static void CheckNames(IQueryCollection query, IReadOnlyCollection<string> known, Faults faults)
+    {
         foreach (var (name, values) in query)
         {
             if (!known.Contains(name, StringComparer.Ordinal))

@@ -10,8 +10,13 @@ namespace Offcuts.Host.Http;
 internal static class RequestBody
 {
     /// <summary>Whether the body is a document as people write it, YAML (RFC 9512).</summary>
-    public static bool IsDocument(HttpRequest request) =>
-        MediaTypeHeaderValue.TryParse(request.ContentType, out var type) && type.MediaType.Equals("application/yaml", StringComparison.OrdinalIgnoreCase);
+    public static bool IsDocument(HttpRequest request) => IsOf(request, "application/yaml");
+
+    private static bool IsOf(HttpRequest request, string mediaType) =>
+        MediaTypeHeaderValue.TryParse(request.ContentType, out var type) && type.MediaType.Equals(mediaType, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Whether the body is a table as spreadsheets write it (RFC 7111).</summary>
+    public static bool IsTable(HttpRequest request) => IsOf(request, "text/csv");
 
     public static async Task<string> ReadTextAsync(HttpRequest request, CancellationToken cancellationToken)
     {

@@ -24,6 +24,8 @@ namespace Offcuts.Host.Http;
 [JsonSerializable(typeof(JournalPage))]
 [JsonSerializable(typeof(JournalLineRecord))]
 [JsonSerializable(typeof(JournalCheckRecord))]
+[JsonSerializable(typeof(BoardLinesEntry))]
+[JsonSerializable(typeof(BoardLinesResult))]
 [JsonSerializable(typeof(ShopEntry))]
 [JsonSerializable(typeof(ShopRecord))]
 [JsonSerializable(typeof(SpeciesEntry))]

@@ -64,7 +64,7 @@ internal static class ProblemMapping
             var entry = new BoardEntry(
                 record.Species, record.ThicknessMm, record.WidthMm, record.LengthMm, record.Kind, record.Quantity, record.Surface,
                 record.Appearance, Words.Of(BoardStatus.Free), record.Defects, record.Place,
-                Batch: record.Batch, Warp: record.Warp, Ends: record.Ends);
+                Batch: record.Batch, Warp: record.Warp, Ends: record.Ends, Estimated: record.Estimated);
             boards.Add(BoardMapping.ToBoard(entry, record.Id, catalogue, here, faults) with { LoggedAt = record.LoggedAt ?? now });
         }
 
@@ -99,6 +99,6 @@ internal static class ProblemMapping
         var record = BoardMapping.ToRecord(board);
         return new StockBoard(
             record.Id, record.Species, record.ThicknessMm, record.WidthMm, record.LengthMm, record.Kind, record.Quantity,
-            record.Surface, record.Appearance, record.Defects, record.Place, record.LoggedAt, record.Batch, record.Warp, record.Ends);
+            record.Surface, record.Appearance, record.Defects, record.Place, record.LoggedAt, record.Batch, record.Warp, record.Ends, record.Estimated);
     }
 }

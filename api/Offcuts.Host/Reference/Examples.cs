@@ -14,6 +14,16 @@ internal static class Examples
           - {species: walnut, size: 4/4 x 6 3/4 x 74, place: rack A, warp: "bow 1/4in, cup 1/16in", ends: sound}
         """;
 
+    public const string BoardTable = """
+        species,quantity,thickness,width,length,unit,place
+        walnut,2,1,6.75,~74,in,rack A
+        birch plywood,1,18,600,1200,mm,behind the door
+        """;
+
+    public const string BoardLines = """
+        {"text":"3 @ 3/4 x 5 1/2 x 36 ash\n4/4 rough x 7 x ~62 walnut, split 3in end, rack 2\n5/4 x 4 x 30","dryRun":true}
+        """;
+
     public const string Shop = """{"unit":"inch","currency":"USD","kerfMm":3.175,"planerWidthMm":330.2}""";
 
     public const string Species = """{"id":"osage-orange","name":"osage orange","aliases":["hedge"],"classes":["hardwood"]}""";

@@ -16,6 +16,9 @@ internal sealed record Operation(string Method, string Path, string Id, string S
     /// <summary>A document that works, where YAML is taken.</summary>
     public string? Document { get; init; }
 
+    /// <summary>A table that works, where CSV is taken.</summary>
+    public string? Table { get; init; }
+
     /// <summary>Query and header parameters: name and what it is.</summary>
     public IReadOnlyList<(string Name, string Description)> Query { get; init; } = [];
 }

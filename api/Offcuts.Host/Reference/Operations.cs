@@ -8,6 +8,14 @@ internal static class Operations
     private static readonly (string, string)[] Paging =
         [("limit", "Entries on a page, 1 to 500; 100 if left out."), ("cursor", "The next of the page before.")];
 
+    private static readonly (string, string)[] Labels =
+    [
+        ("stock", $"The sheet of labels: {string.Join(", ", Pictures.Labels.LabelStock.All.Select(stock => stock.Name))}; the first if left out."),
+        ("ids", "Ids of boards with commas between them; all that are free or reserved if left out."),
+        ("place", "Where the boards lie, exactly as entered."),
+        ("skip", "How many labels of the first sheet were used before."),
+    ];
+
     public static IReadOnlyList<Operation> All { get; } =
     [
         new("GET", "/health", "getHealth", "Whether the service answers."),
@@ -28,16 +36,31 @@ internal static class Operations
         new("GET", "/v1/boards/{id}/history", "getBoardHistory", "Everything that ever happened to a board, also one that is no longer in the inventory."),
         new("PUT", "/v1/boards/{id}", "replaceBoard", "Replaces what is known of a board.") { Body = typeof(BoardEntry), Example = Examples.Board },
         new("DELETE", "/v1/boards/{id}", "deleteBoard", "Forgets a board."),
-        new("POST", "/v1/board-imports", "importBoards", "Logs many boards, all or none.")
+        new("POST", "/v1/board-imports", "importBoards", "Logs many boards, all or none. A table also changes boards by their ids, and the same table makes no board twice.")
         {
             Body = typeof(BoardImport),
             Example = $$"""{"items":[{{Examples.Board}}]}""",
             Document = Examples.BoardList,
+            Table = Examples.BoardTable,
+            Query = [("again", "true to log the new boards of a table though the same were imported before. Of tables only.")],
+        },
+        new("GET", "/v1/board-exports", "exportBoards", "All boards as a table for spreadsheets (CSV).")
+        {
+            Query = [("separator", "comma (if left out) or semicolon; with a semicolon decimal numbers have a comma.")],
         },
 
         new("GET", "/v1/journal", "listJournal", "One page of the journal: every change of the stock, newest first.") { Query = Paging },
         new("GET", "/v1/journal/check", "checkJournal", "Rebuilds the stock from the journal and compares it with what is stored."),
         new("POST", "/v1/journal/{line}/undo", "undoJournalLine", "Takes a line of the journal back, as long as nothing is built on it."),
+
+        new("POST", "/v1/board-lines", "logBoardLines", "Logs boards as a maker says them, one line each, all or none; or only says what would be understood (dryRun).")
+        {
+            Body = typeof(BoardLinesEntry),
+            Example = Examples.BoardLines,
+        },
+
+        new("GET", "/v1/board-labels", "getBoardLabels", "Labels with id, species, size and a QR code of the id, one HTML page that prints each sheet on paper of its own.") { Query = Labels },
+        new("GET", "/v1/board-labels/{sheet}", "getBoardLabelSheet", "One of those sheets, SVG.") { Query = Labels },
 
         new("GET", "/v1/shop", "getShop", "The shop: unit, currency, kerf, allowances, machines."),
         new("PUT", "/v1/shop", "replaceShop", "Replaces the shop; what is left out takes its default.") { Body = typeof(ShopEntry), Example = Examples.Shop },

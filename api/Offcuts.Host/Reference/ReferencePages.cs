@@ -96,6 +96,15 @@ internal static class ReferencePages
             };
         }
 
+        if (known.Table is { } table)
+        {
+            content["text/csv"] = new()
+            {
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String, Description = "The table as spreadsheets write it." },
+                Example = JsonValue.Create(table),
+            };
+        }
+
         return new OpenApiRequestBody { Required = true, Content = content };
     }
 }

@@ -44,6 +44,7 @@ internal static class ShopMapping
             ResawKerf = Size("resawKerfMm", entry.ResawKerfMm, standard.ResawKerf, zeroAllowed: true),
             ResawCleanup = Size("resawCleanupMm", entry.ResawCleanupMm, standard.ResawCleanup, zeroAllowed: true),
             HoldDays = entry.HoldDays,
+            EstimateMargin = ToAllowances("estimateMargin", entry.EstimateMargin, standard.EstimateMargin),
         };
         faults.AddRules(at, () => ShopRules.Check(shop), [.. Lengths.Select(name => ($"#/{name}", $"#/{name}Mm"))]);
         return shop;
@@ -64,7 +65,8 @@ internal static class ShopMapping
         shop.ShortestAtPlaner.Millimetres, shop.ShortestAtJointer.Millimetres, shop.Recut,
         ToRecord(shop.SkipPlaned), shop.FlatEnough.Millimetres, shop.EndTrimChecked.Millimetres, shop.EndTrimUnknown.Millimetres,
         shop.FactoryEdgeTrim.Millimetres,
-        Words.Of(shop.ShortBlanks), shop.ResawHeight?.Millimetres, shop.ResawKerf.Millimetres, shop.ResawCleanup.Millimetres, shop.HoldDays);
+        Words.Of(shop.ShortBlanks), shop.ResawHeight?.Millimetres, shop.ResawKerf.Millimetres, shop.ResawCleanup.Millimetres,
+        ToRecord(shop.EstimateMargin), shop.HoldDays);
 
     /// <summary>The shop with every value named, so that a later default does not change what was stored.</summary>
     public static ShopEntry ToEntry(Shop shop)
@@ -75,7 +77,7 @@ internal static class ShopMapping
             record.SeamAllowanceMm, record.PlanerWidthMm, record.JointerWidthMm, record.NarrowestStripMm, record.WidestStripMm,
             record.Keep, record.ShortestAtPlanerMm, record.ShortestAtJointerMm, record.Recut,
             record.SkipPlaned, record.FlatEnoughMm, record.EndTrimCheckedMm, record.EndTrimUnknownMm, record.FactoryEdgeTrimMm,
-            record.ShortBlanks, record.ResawHeightMm, record.ResawKerfMm, record.ResawCleanupMm, record.HoldDays);
+            record.ShortBlanks, record.ResawHeightMm, record.ResawKerfMm, record.ResawCleanupMm, record.HoldDays, record.EstimateMargin);
     }
 
     public static SizeRecord ToRecord(Dimensions size) => new(size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres);

@@ -43,6 +43,11 @@ internal static class Warnings
                 }
             }
 
+            if (board.BoardId is { } id && problem.Stock.Any(stock => stock.Id == id && stock.Estimates.Any))
+            {
+                Add(new PlanWarning(WarningKind.Estimated, id));
+            }
+
             if (board.Defects.Count > 0)
             {
                 Add(new PlanWarning(WarningKind.Defects, board.BoardId ?? ""));

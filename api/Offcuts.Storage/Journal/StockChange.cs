@@ -63,10 +63,12 @@ internal sealed class StockChange : IDisposable
         connection.Execute(
             """
             INSERT INTO boards (sequence, id, kind, species, thickness_ticks, width_ticks, length_ticks, quantity, surface,
-                                appearance, batch, left_end, right_end, bow_ticks, crook_ticks, cup_ticks, twist_ticks, place, source, note, status, logged_at,
+                                appearance, batch, left_end, right_end, bow_ticks, crook_ticks, cup_ticks, twist_ticks,
+                                thickness_estimated, width_estimated, length_estimated, place, source, note, status, logged_at,
                                 origin_plan, cut_from, price_minor_units, price_currency)
             VALUES (@Sequence, @Id, @Kind, @Species, @ThicknessTicks, @WidthTicks, @LengthTicks, @Quantity, @Surface,
-                    @Appearance, @Batch, @LeftEnd, @RightEnd, @BowTicks, @CrookTicks, @CupTicks, @TwistTicks, @Place, @Source, @Note, @Status, @LoggedAt,
+                    @Appearance, @Batch, @LeftEnd, @RightEnd, @BowTicks, @CrookTicks, @CupTicks, @TwistTicks,
+                    @ThicknessEstimated, @WidthEstimated, @LengthEstimated, @Place, @Source, @Note, @Status, @LoggedAt,
                     @OriginPlan, @CutFrom, @PriceMinorUnits, @PriceCurrency)
             """,
             state.Row,

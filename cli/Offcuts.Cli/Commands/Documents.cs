@@ -25,6 +25,9 @@ internal static class Documents
     /// <param name="name">A file name, which tells JSON from YAML.</param>
     public static StringContent Of(string text, string name) => new DocumentContent(text, name);
 
+    /// <summary>A table with this text, whatever its file is called.</summary>
+    public static StringContent Table(string text, string name) => new DocumentContent(text, name, "text/csv");
+
     /// <summary>The argument for a document.</summary>
     public static Argument<string> Argument(string what) => new("FILE") { Description = $"{what}, YAML or JSON; - for standard input" };
 }

@@ -17,6 +17,8 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(JournalPage))]
 [JsonSerializable(typeof(JournalLineRecord))]
 [JsonSerializable(typeof(JournalCheckRecord))]
+[JsonSerializable(typeof(BoardLinesEntry))]
+[JsonSerializable(typeof(BoardLinesResult))]
 [JsonSerializable(typeof(ShopEntry))]
 [JsonSerializable(typeof(ShopRecord))]
 [JsonSerializable(typeof(SpeciesEntry))]

@@ -6,7 +6,9 @@ namespace Offcuts.Cli.Connections;
 /// <summary>A document on its way to the API; faults that come back are told with its name.</summary>
 /// <param name="text">What it says.</param>
 /// <param name="name">Its file name, which tells JSON from YAML; <c>-</c> for standard input.</param>
-internal sealed class DocumentContent(string text, string name) : StringContent(text, Encoding.UTF8, TypeOf(name))
+/// <param name="type">Its media type; null to go by the name.</param>
+internal sealed class DocumentContent(string text, string name, string? type = null)
+    : StringContent(text, Encoding.UTF8, type is null ? TypeOf(name) : new MediaTypeHeaderValue(type))
 {
     /// <summary>Its file name.</summary>
     public string Name { get; } = name;

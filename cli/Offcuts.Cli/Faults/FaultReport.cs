@@ -48,10 +48,10 @@ internal static partial class FaultReport
 
     private static Fault Of(ApiException answer)
     {
-        if (answer.Content is { } content && ReadProblem(content) is { } problem)
+        if (ProblemIn(answer) is { } problem)
         {
             return new(problem.Type, problem.Code,
-                NameOf(answer) + Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(Named(fault.Pointer, answer), fault.Detail, fault.Line))]), ExitCode.Of(problem.Code));
+                NameOf(answer) + Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(Named(fault.Pointer, answer), fault.Detail, fault.Line, fault.Column))]), ExitCode.Of(problem.Code));
         }
 
         var asked = answer.RequestMessage.RequestUri!;
@@ -68,6 +68,9 @@ internal static partial class FaultReport
     // A fault of a document is found by its file, then by its line.
     private static string NameOf(ApiException answer) =>
         answer.RequestMessage.Content is DocumentContent { Name: not "-" } document ? $"{document.Name}: " : "";
+
+    /// <summary>The problem that an answer tells; null if it tells none.</summary>
+    public static Problem? ProblemIn(ApiException answer) => answer.Content is { } content ? ReadProblem(content) : null;
 
     private static Problem? ReadProblem(string content)
     {
@@ -107,10 +110,10 @@ internal static partial class FaultReport
     private static string Joined(string message, IReadOnlyList<string> faults) =>
         faults.Count == 0 ? message : string.Join(" | ", faults);
 
-    private static string Line(string pointer, string detail, int? line)
+    private static string Line(string pointer, string detail, int? line, int? column = null)
     {
         var place = pointer.TrimStart('#', '?', '/').Replace('/', '.');
-        var at = line is { } number ? string.Create(CultureInfo.InvariantCulture, $"line {number}") : null;
+        var at = line is { } number ? string.Create(CultureInfo.InvariantCulture, $"line {number}{(column is { } sign ? $", column {sign}" : "")}") : null;
         var where = string.Join(", ", new[] { at, place.Length > 0 ? place : null }.OfType<string>());
         return where.Length > 0 ? $"{where}: {detail}" : detail;
     }

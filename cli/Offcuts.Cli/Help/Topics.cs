@@ -71,6 +71,69 @@ internal static class Topics
             Reclaimed wood may hold metal: go over it with a detector before any blade. Wood that moved while it dried may move again
             and bind a saw blade: the machine's manual decides what is safe.
             """,
+        ["board-tables"] = """
+            Boards as a table for spreadsheets (CSV)
+
+            'offcuts boards export -o rack.csv' writes all boards, one row each; 'offcuts boards import rack.csv' reads such a table. The
+            first row names the columns, in any order; only species, thickness, width and length are needed for new boards:
+
+              id          empty for a new board; else the board that the row changes
+              species     its id or name
+              quantity    how many exactly alike
+              thickness, width, length
+                          decimal numbers (a spreadsheet takes 3/4 for a date); ~30 is an estimate
+              unit        in or mm; the shop's if it is empty
+              kind        solid or sheet; follows from the species
+              surface     rough, skip planed, surfaced
+              appearance  clear, sound knots, paint
+              ends, warp  left checked, right sound; bow 1/4in, cup 1/8in
+              defects     with | between them: knot 10..12in x 1..2in | split 0..4in
+              batch, place, source, note
+              status      free, reserved, used, gone
+              logged      of new boards: 2026-03-14
+
+            Cells may be parted by commas, semicolons or tabs; where commas do not part them, numbers may have decimal commas. A file may
+            begin with a byte order mark or a line sep=; and be saved again by any spreadsheet.
+
+            A row with an id changes that board: an empty cell, a column that is not there and a cell that you did not touch leave it
+            as it is. Rows without an id are logged as new boards. The same new rows are logged only once, however their file was
+            saved: importing a file again makes no board twice (--again does, for another delivery that is exactly alike).
+            All rows are taken or none.
+            """,
+        ["quick-lines"] = """
+            Boards as you would say them
+
+            'offcuts boards log' takes one line for each board, or for several exactly alike:
+
+              3 @ 3/4 x 5 1/2 x 36 ash
+              4/4 rough x 7 x 62 walnut, split 3in end, rack 2
+              walnut 62 long x 7 wide x 4/4, bow 1/4, left end checked
+              5/4 x 4 x ~30 wh oak, lot 7, from bench build, note: streaks at one end
+
+            Say things in any order; commas help where two things could run together. Numbers are thickness x width x length unless
+            they are called thick, wide or long; 4/4, 5/4 and so on are thicknesses wherever they stand (see 'offcuts help lengths').
+
+              how many     3 @, 3 pcs, 3 of, qty 3, (3)
+              species      its name, a usual abbreviation (wo, hm, syp), or the beginnings of its words: wh oak. They mean a species
+                           that you own, where you own one that begins so. Sheets are called ply, mdf and so on.
+              milled       rough, skip (hit or miss), surfaced, planed, s2s, s4s
+              faces        clear, sound knots (knotty), paint
+              defects      split 3in end, check 2 both ends, knot 10..12 x 1..2. An end that is not called left or right is the left
+                           one: measure from there.
+              warp, ends   bow 1/4, cup 1/8, twist, crook; ends checked, left end sound
+              where        rack 2, offcut bin, behind the door, place ANYTHING; no place
+              batch        batch NAME, lot 7, log 3; no batch
+              the rest     from WHERE IT CAME FROM, note: ANYTHING
+
+            Species, place and batch carry on to the next line until it says otherwise. A line of nothing else sets them:
+            walnut, rack 2. A line that begins with # is a remark.
+
+            A size that you only guess is written ~30, about 30 or 30ish. A plan counts less of it (offcuts shop set
+            --estimate-margin-length) and says to measure the board first.
+
+            What was understood is said in words. What was not is pointed at, and nothing of that line is logged; of a file, nothing
+            at all.
+            """,
         ["lengths"] = """
             Lengths and sizes
 

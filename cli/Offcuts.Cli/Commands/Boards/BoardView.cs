@@ -10,7 +10,9 @@ internal static class BoardView
 {
     /// <summary>The size of a board in the shop's unit.</summary>
     public static string Size(BoardRecord board, DisplayUnit unit) =>
-        Lengths.Text(new(board.ThicknessMm, board.WidthMm, board.LengthMm), unit);
+        SizeText.Format(
+            Lengths.Size(board.ThicknessMm, board.WidthMm, board.LengthMm),
+            board.Estimated is { } estimated ? new Estimates(estimated.Thickness, estimated.Width, estimated.Length) : default, unit);
 
     /// <summary>The species' name; its id where an older server gives no name.</summary>
     public static string Species(BoardRecord board) => board.SpeciesName ?? board.Species;

@@ -51,7 +51,9 @@ internal static class Edit
             run.Get(BoardOptions.Note) ?? old.Note,
             run.Get(BoardOptions.Batch) ?? old.Batch,
             Condition.Warp(run, unit, old.Warp),
-            Condition.Ends(run, old.Ends));
+            Condition.Ends(run, old.Ends),
+            // Whoever writes a size has measured it.
+            run.Get(Size) is null ? old.Estimated : null);
         var board = await api.ReplaceBoardAsync(old.Id, entry, run.Cancellation);
         DefectNotes.Say(run, board.Defects.Select(defect => defect.Kind));
         if (run.Json)

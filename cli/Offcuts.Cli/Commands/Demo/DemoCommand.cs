@@ -48,7 +48,7 @@ internal static class DemoCommand
     {
         var names = typeof(DemoCommand).Assembly.GetManifestResourceNames().Order(StringComparer.Ordinal).ToList();
         using var rack = Documents.Of(Text("demo/boards.yaml"), "boards.yaml");
-        var boards = await api.ImportBoardDocumentAsync(rack, run.Cancellation);
+        var boards = await api.ImportBoardDocumentAsync(rack, cancellationToken: run.Cancellation);
         var lists = names.Where(name => name.StartsWith("demo/prices-", StringComparison.Ordinal)).ToList();
         foreach (var name in lists)
         {

@@ -75,5 +75,5 @@ internal static class Set
         shop.PlanerWidthMm, shop.JointerWidthMm, shop.NarrowestStripMm, shop.WidestStripMm, shop.Keep,
         shop.ShortestAtPlanerMm, shop.ShortestAtJointerMm, shop.Recut,
         shop.SkipPlaned, shop.FlatEnoughMm, shop.EndTrimCheckedMm, shop.EndTrimUnknownMm, shop.FactoryEdgeTrimMm,
-        shop.ShortBlanks, shop.ResawHeightMm, shop.ResawKerfMm, shop.ResawCleanupMm, shop.HoldDays);
+        shop.ShortBlanks, shop.ResawHeightMm, shop.ResawKerfMm, shop.ResawCleanupMm, shop.HoldDays, shop.EstimateMargin);
 }
