@@ -19,6 +19,7 @@ namespace Offcuts.Contracts;
 /// <param name="Run">How the plan was found.</param>
 /// <param name="Counts">Pieces, spares and gaps of each part for which the design leaves them open; null in plans of older versions.</param>
 /// <param name="Laminations">How the layers of face-glued parts go together; null in plans of older versions.</param>
+/// <param name="Changes">What is otherwise than in the plan that it started from; null if it started from none.</param>
 public sealed record PlanResult(
     string Status,
     string Currency,
@@ -37,7 +38,8 @@ public sealed record PlanResult(
     IReadOnlyList<WarningRecord> Warnings,
     RunRecord Run,
     IReadOnlyList<PartCountRecord>? Counts = null,
-    IReadOnlyList<LaminationRecord>? Laminations = null);
+    IReadOnlyList<LaminationRecord>? Laminations = null,
+    ChangesRecord? Changes = null);
 
 /// <summary>How many pieces of a part the plan makes where the design leaves it open.</summary>
 /// <param name="Name">Name of the part.</param>

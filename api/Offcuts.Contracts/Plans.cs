@@ -12,6 +12,7 @@ namespace Offcuts.Contracts;
 /// <param name="Failure">Why there is no plan; null unless failed.</param>
 /// <param name="Plan">The plan: the best so far while planning, the last once done or cancelled; null before the first.</param>
 /// <param name="Build">How far its build is; null for a plan that is not accepted.</param>
+/// <param name="From">Id of the plan that it starts from; null for none.</param>
 public sealed record PlanRecord(
     string Id,
     string State,
@@ -23,7 +24,8 @@ public sealed record PlanRecord(
     PlanProgressRecord? Progress,
     PlanFailure? Failure,
     PlanResult? Plan,
-    BuildRecord? Build = null);
+    BuildRecord? Build = null,
+    string? From = null);
 
 /// <summary>Which design a plan is for.</summary>
 /// <param name="Name">Its name.</param>

@@ -46,6 +46,7 @@ internal static class OffcutsApi
         .AddSingleton<Workshop>()
         .AddSingleton<PriceListReader>()
         .AddSingleton<ProblemBuilder>()
+        .AddSingleton<EarlierPlans>()
         .AddSingleton<PlanQueue>()
         .AddSingleton<RejectedPlans>()
         .AddHostedService<PlanRunner>();

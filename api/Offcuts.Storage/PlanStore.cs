@@ -33,8 +33,9 @@ public enum PlanState
 /// <param name="Seed">Seed.</param>
 /// <param name="Owner">The process that will plan it.</param>
 /// <param name="Problem">All that it is made from, as JSON.</param>
+/// <param name="EarlierId">Id of the plan that it starts from; null for none.</param>
 public sealed record NewPlanRun(
-    string Id, string DesignName, string DesignVersion, string? DesignReference, int BudgetMs, int Seed, string Owner, string Problem);
+    string Id, string DesignName, string DesignVersion, string? DesignReference, int BudgetMs, int Seed, string Owner, string Problem, string? EarlierId = null);
 
 /// <summary>A planning run.</summary>
 /// <param name="Asked">What was asked for.</param>
@@ -58,8 +59,8 @@ public sealed class PlanStore(Database database, TimeProvider clock)
         using var connection = database.Connect();
         connection.Execute(
             """
-            INSERT INTO plan_runs (id, state, requested_at, design_name, design_version, design_reference, budget_ms, seed, owner, problem)
-            VALUES (@Id, 'queued', @Now, @DesignName, @DesignVersion, @DesignReference, @BudgetMs, @Seed, @Owner, @Problem)
+            INSERT INTO plan_runs (id, state, requested_at, design_name, design_version, design_reference, budget_ms, seed, owner, problem, earlier_id)
+            VALUES (@Id, 'queued', @Now, @DesignName, @DesignVersion, @DesignReference, @BudgetMs, @Seed, @Owner, @Problem, @EarlierId)
             """,
             new
             {
@@ -72,6 +73,7 @@ public sealed class PlanStore(Database database, TimeProvider clock)
                 run.Seed,
                 run.Owner,
                 run.Problem,
+                run.EarlierId,
             });
     }
 

@@ -9,8 +9,9 @@ switch (args)
     case ["must-buy"]:
         RivalTable.Print(50, TimeSpan.FromSeconds(2), Console.Out);
         return 0;
-    case ["classes", .. var rest] when rest.Length <= 3:
-        ClassTable.Print(
+    case [("classes" or "replan") and var name, .. var rest] when rest.Length <= 3:
+        Action<int, TimeSpan, string?, TextWriter> print = name == "classes" ? ClassTable.Print : ReplanTable.Print;
+        print(
             rest.Length > 0 ? int.Parse(rest[0], CultureInfo.InvariantCulture) : 10,
             TimeSpan.FromSeconds(rest.Length > 1 ? double.Parse(rest[1], CultureInfo.InvariantCulture) : 10),
             rest.ElementAtOrDefault(2), Console.Out);
@@ -33,7 +34,7 @@ switch (args)
     default:
         await Console.Error.WriteLineAsync(
             """
-            Usage: Offcuts.Benchmarks [shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | published FOLDER [SECONDS] | startup [self-contained | OFFCUTS HELLO]]
+            Usage: Offcuts.Benchmarks [shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | published FOLDER [SECONDS] | startup [self-contained | OFFCUTS HELLO]]
             FOLDER holds problems as JSON files. OFFCUTS and HELLO are two programs; without them both are published with the same options.
             """);
         return 2;

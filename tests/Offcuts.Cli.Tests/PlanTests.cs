@@ -57,6 +57,29 @@ public sealed class PlanTests : IDisposable
     }
 
     [Fact]
+    public async Task A_plan_from_the_last_one_says_what_has_changed_since()
+    {
+        await offcuts.RunAsync("boards", "add", "3/4 x 5 x 24", "--species", "white-ash", "--surface", "surfaced");
+        await offcuts.RunAsync("boards", "add", "3/4 x 5 x 24", "--species", "white-ash", "--surface", "surfaced");
+        using var before = JsonDocument.Parse((await offcuts.RunAsync(["plan", "-", "--budget", "2s", "--json"], Shelf, null)).Out);
+        var id = before.RootElement.GetProperty("id").GetString()!;
+        var boards = before.RootElement.GetProperty("plan").GetProperty("boards").EnumerateArray().Select(board => board.GetProperty("boardId").GetString()!).ToList();
+        Assert.DoesNotContain("Changed since", (await offcuts.RunAsync("plans", "show", "last")).Out, StringComparison.Ordinal);
+        await offcuts.RunAsync("boards", "remove", boards[0], "--yes");
+        var other = (await offcuts.RunAsync("boards", "add", "3/4 x 5 x 24", "--species", "white-ash", "--surface", "surfaced")).Out.Trim();
+
+        var plan = await offcuts.RunAsync(["plan", "-", "--from", "last", "--budget", "2s", "--sheet", "shelf.html"], Shelf, null);
+
+        Assert.True(plan.Code == 0, plan.Err);
+        Assert.Contains($"\nChanged since plan {id}\n  It costs as much as before.\n", plan.Out, StringComparison.Ordinal);
+        Assert.Matches($"  [12]\\. Board {other} is used now\\.\n", plan.Out);
+        Assert.Contains($"  Board {boards[0]} is not used any more: it is not among the boards that may be cut.\n", plan.Out, StringComparison.Ordinal);
+        Assert.Contains($"before 1 from {boards[0]}, 1 from {boards[1]}.\n", plan.Out, StringComparison.Ordinal);
+        using var shown = JsonDocument.Parse((await offcuts.RunAsync("plans", "show", "last", "--json")).Out);
+        Assert.Equal(id, shown.RootElement.GetProperty("from").GetString());
+    }
+
+    [Fact]
     public async Task A_plan_without_boards_says_that_there_is_nothing_to_cut()
     {
         var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--sheet", "shelf.html"], Shelf, null);
@@ -143,6 +166,7 @@ public sealed class PlanTests : IDisposable
     [InlineData("plan no-such-design", 1, "no-such-design")]
     [InlineData("plan missing.yaml", 2, "missing.yaml")]
     [InlineData("plan x --budget fast", 2, "5s, 500ms or 2m")]
+    [InlineData("plan x --from last", 1, "no plan yet")]
     public async Task What_cannot_be_planned_is_told(string line, int code, string says)
     {
         var outcome = await offcuts.RunAsync(line.Split(' '));

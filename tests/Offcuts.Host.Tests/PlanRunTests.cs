@@ -101,6 +101,27 @@ public sealed class PlanRunTests : OwnService
     }
 
     [Fact]
+    public async Task A_run_that_has_not_ended_or_has_no_plan_is_none_to_start_from()
+    {
+        var place = await PlaceAsync(HttpStatusCode.Accepted);
+        var id = place.Split('/')[^1];
+        await UntilAsync(place, run => run.GetProperty("state").GetString() == "planning");
+        Assert.Contains("still planning", await RefusedAsync(id), StringComparison.Ordinal);
+        await Service.SendAsync("POST", place + "/cancellation");
+        failing = true;
+        var failed = await PlaceAsync(HttpStatusCode.Accepted);
+        await UntilAsync(failed, run => run.GetProperty("state").GetString() == "failed");
+        Assert.Contains("no plan to start from", await RefusedAsync(failed.Split('/')[^1]), StringComparison.Ordinal);
+
+        async Task<string?> RefusedAsync(string from)
+        {
+            var answer = await Service.SendAsync("POST", "/v1/plans", RestartEndpointsTests.Request(["A", "B"], from));
+            Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
+            return (await Service.ProblemAsync(answer)).GetProperty("detail").GetString();
+        }
+    }
+
+    [Fact]
     public async Task A_service_that_stops_leaves_its_runs_interrupted()
     {
         var first = await PlaceAsync(HttpStatusCode.Accepted);

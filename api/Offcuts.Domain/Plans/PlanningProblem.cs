@@ -20,6 +20,9 @@ public sealed record PlanningProblem
 
     /// <summary>The day on which the plan is made, for the age of boards.</summary>
     public DateOnly Today { get; init; }
+
+    /// <summary>The plan to start from; null to plan from nothing. It never makes a plan dearer.</summary>
+    public EarlierPlan? Earlier { get; init; }
 }
 
 /// <summary>What a board foot is worth, before the size of the piece is taken into account.</summary>

@@ -27,13 +27,15 @@ internal static class PlanEndpoints
     }
 
     private static async Task<Results<Created<PlanRecord>, Accepted<PlanRecord>>> CreateAsync(
-        HttpRequest request, HttpResponse response, ProblemBuilder builder, PlanQueue queue, PlanStore store, Workshop workshop, CancellationToken cancellationToken)
+        HttpRequest request, HttpResponse response, ProblemBuilder builder, EarlierPlans earlier, PlanQueue queue, PlanStore store, Workshop workshop,
+        CancellationToken cancellationToken)
     {
         var asked = await RequestBody.ReadAsync(request, WireJson.Default.PlanRequest, cancellationToken);
         var (problem, design) = builder.Build(asked);
+        var from = asked.From is { } id ? earlier.IdOf(id) : null;
         var run = queue.Add(new NewPlanRun(
             RandomNumberGenerator.GetString(IdSigns, 8), design.Name, design.Version, design.Reference, asked.BudgetMs, asked.Seed, ProcessMark.Mine,
-            JsonSerializer.Serialize(ProblemMapping.ToRecord(problem), WireJson.Default.InlineProblem)));
+            JsonSerializer.Serialize(ProblemMapping.ToRecord(problem), WireJson.Default.InlineProblem), from));
         var place = $"/v1/plans/{run.Id}";
         if (Preference.WaitOf(request) is { } wait)
         {
@@ -117,7 +119,8 @@ internal static class PlanEndpoints
         run.Asked.BudgetMs, run.Asked.Seed,
         run.Progress is { } progress ? JsonSerializer.Deserialize(progress, WireJson.Default.PlanProgressRecord) : null,
         run.Failure is { } failure ? JsonSerializer.Deserialize(failure, WireJson.Default.PlanFailure) : null,
-        plan);
+        plan,
+        run.Asked.EarlierId);
 
     private static PlanSummary ToSummary(StoredPlanRun run, Build? build)
     {

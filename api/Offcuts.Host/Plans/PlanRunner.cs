@@ -11,7 +11,7 @@ namespace Offcuts.Host.Plans;
 
 /// <summary>Plans the queued runs, one after another. Every plan passes the auditor before it is stored.</summary>
 internal sealed partial class PlanRunner(
-    PlanQueue queue, PlanStore store, Workshop workshop, RejectedPlans rejected, HostSettings settings, ILogger<PlanRunner> log) : BackgroundService
+    PlanQueue queue, PlanStore store, EarlierPlans earlier, Workshop workshop, RejectedPlans rejected, HostSettings settings, ILogger<PlanRunner> log) : BackgroundService
 {
     /// <summary>Runs whose process ended without a word are interrupted.</summary>
     public override Task StartAsync(CancellationToken cancellationToken)
@@ -76,7 +76,7 @@ internal sealed partial class PlanRunner(
     {
         var asked = store.Find(run.Id)!.Asked;
         var catalogue = workshop.Catalogue();
-        var problem = ProblemMapping.Read(asked.Problem, catalogue);
+        var problem = ProblemMapping.Read(asked.Problem, catalogue) with { Earlier = asked.EarlierId is { } id ? earlier.Read(id) : null };
         var limits = new PlanLimits(TimeSpan.FromMilliseconds(asked.BudgetMs), asked.Seed);
         var reporter = new ProgressReporter(run.Id, store, problem.Shop.Currency, plan => Audited(run.Id, problem, catalogue, plan));
         using var either = CancellationTokenSource.CreateLinkedTokenSource(run.Cancelled, stopping);

@@ -30,7 +30,8 @@ internal static class ResultMapping
                 plan.Run.Seed, Milliseconds(plan.Run.Budget), Milliseconds(plan.Run.Elapsed), Milliseconds(plan.Run.FirstPlanAfter),
                 plan.Run.Finished, plan.Run.PlannerVersion),
             [.. plan.Counts.Select(count => ToRecord(count, problem))],
-            [.. plan.Laminations.Select(lamination => LaminationMapping.ToRecord(lamination, problem, catalogue))]);
+            [.. plan.Laminations.Select(lamination => LaminationMapping.ToRecord(lamination, problem, catalogue))],
+            ChangeMapping.ToRecord(plan, problem));
 
         decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
     }

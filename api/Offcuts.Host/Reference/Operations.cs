@@ -102,7 +102,7 @@ internal static class Operations
             ],
         },
 
-        new("POST", "/v1/plans", "createPlan", "Asks for a plan. Send Prefer: wait=N to wait up to N seconds for it; else ask again at the Location.")
+        new("POST", "/v1/plans", "createPlan", "Asks for a plan, or with from for one that starts from an earlier plan, keeps what it can of that and says what has changed. Send Prefer: wait=N to wait up to N seconds for it; else ask again at the Location.")
         {
             Body = typeof(PlanRequest),
             Example = Examples.Plan,

@@ -18,15 +18,14 @@ internal static class Sawing
         var ordered = patterns
             .OrderBy(each => each.Pattern.Board.Class.Species, StringComparer.Ordinal).ThenBy(each => each.Pattern.Board.Size.Thickness)
             .ThenBy(each => each.Pattern.Money > 0).ThenByDescending(each => each.Pattern.Board.Along).ThenBy(each => each.Pattern.Board.Index)
-            .ThenBy(each => each.Pattern.Key, StringComparer.Ordinal);
+            .ThenBy(each => each.Pattern.Key, StringComparer.Ordinal).ToList();
         var trims = new Trims(problem.Shop);
-        var taken = new Dictionary<BoardType, int>();
+        var places = new StockPlaces([.. ordered.Select(each => each.Pattern)]);
         var sawn = new List<SawnBoard>();
         foreach (var (pattern, names) in ordered)
         {
             var type = pattern.Board;
-            var nth = taken[type] = taken.GetValueOrDefault(type) + 1;
-            var (board, copy) = StockCopy(type, nth);
+            var (board, copy) = places.Next(pattern);
             var usable = (board is null ? trims.Usable(type.Offer!) : trims.Usable(board)) ?? default;
             List<Rect> lost = [.. (board?.Defects ?? []).Select(defect => defect.Area), .. Trims.Outside(type.Size, usable)];
             var cutter = new BoardCutter(problem.Shop, lost) { Class = type.Class };
@@ -35,20 +34,5 @@ internal static class Sawing
         }
 
         return sawn;
-    }
-
-    private static (Board? Board, int Copy) StockCopy(BoardType type, int nth)
-    {
-        foreach (var board in type.Boards)
-        {
-            if (nth <= board.Quantity)
-            {
-                return (board, nth);
-            }
-
-            nth -= board.Quantity;
-        }
-
-        return (null, nth);
     }
 }

@@ -27,8 +27,9 @@ internal static class Surplus
             : section with { Bands = [.. section.Bands.Select(band => Narrow(band, Spare(model, band, extra), extra))] })],
     });
 
-    private static Pattern EachArea(PlanningModel model, Pattern pattern, Func<AreaPattern, AreaPattern> change) =>
-        PatternFactory.Create(model, pattern.Board, pattern.Division, [.. pattern.Areas.Select(change)]);
+    // What an earlier plan cut from a board stays on that board, even where something of it is left out.
+    private static Pattern EachArea(PlanningModel model, Pattern pattern, Func<AreaPattern, AreaPattern> change) => PatternFactory.Kept(
+        model, PatternFactory.Create(model, pattern.Board, pattern.Division, [.. pattern.Areas.Select(change)]), pattern.Earlier);
 
     /// <summary>The strips of one rip are equally wide: it can lose what each of them can spare for its row.</summary>
     private static Section NarrowRip(PlanningModel model, Section section, Excess extra)

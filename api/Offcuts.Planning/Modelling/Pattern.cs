@@ -20,11 +20,19 @@ internal sealed class Pattern
     /// <summary>Second objective in minor units: worth consumed less worth returned, plus handling.</summary>
     public required double Worth { get; init; }
 
+    /// <summary>The boards that an earlier plan cuts like this, in its order; none for a new pattern.</summary>
+    public IReadOnlyList<EarlierPlace> Earlier { get; init; } = [];
+
     /// <summary>Patterns with the same key do the same.</summary>
     public string Key => key ??= $"{Board.Index}:{string.Join(',', Cover.Select(c => $"{c.Row}x{c.Amount}"))}";
 
     private string? key;
 }
+
+/// <summary>A board of an earlier plan.</summary>
+/// <param name="BoardId">Id of the board in stock; null for a bought one.</param>
+/// <param name="Copy">Which of several alike, from 1.</param>
+internal readonly record struct EarlierPlace(string? BoardId, int Copy);
 
 /// <summary>
 /// How one rectangle of a board is cut. First cuts divide it into sections, second cuts divide a section into bands,

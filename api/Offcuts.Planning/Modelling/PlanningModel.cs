@@ -51,4 +51,7 @@ internal sealed class PlanningModel
 
     /// <summary>Minor units that one more cut counts in the second objective.</summary>
     public double HandlingPerCut => Problem.Rates.Otherwise.MinorUnits / 100.0;
+
+    /// <summary>Minor units that a board cut as in the earlier plan counts less in the second objective: a maker may have marked it out already.</summary>
+    public double KeepingPerBoard => Problem.Rates.Otherwise.MinorUnits / 4.0;
 }

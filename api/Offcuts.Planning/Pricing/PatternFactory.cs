@@ -37,6 +37,17 @@ internal static class PatternFactory
         };
     }
 
+    /// <summary>The pattern as that of boards which an earlier plan cuts like this: it counts a little less, so that it is kept if nothing else is better.</summary>
+    public static Pattern Kept(PlanningModel model, Pattern pattern, IReadOnlyList<EarlierPlace> places) => new()
+    {
+        Board = pattern.Board,
+        Division = pattern.Division,
+        Areas = pattern.Areas,
+        Cover = pattern.Cover,
+        Worth = pattern.Worth - (places.Count > 0 ? model.KeepingPerBoard : 0),
+        Earlier = places,
+    };
+
     /// <summary>What it costs in worth to free the areas, less what is kept of the wood between them.</summary>
     public static double Freeing(PlanningModel model, Division? division) =>
         division is null ? 0 : (model.HandlingPerCut * division.Cuts) - division.Spare;

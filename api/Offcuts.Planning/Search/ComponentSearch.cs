@@ -31,11 +31,13 @@ internal sealed class ComponentSearch
     private readonly Dictionary<string, Pattern> pool = new(StringComparer.Ordinal);
     private readonly Action improved;
     private readonly Random random;
+    private readonly WarmStart warm;
     private double[] duals = [];
     private double[] boardDuals = [];
     private double leastMissing;
     private bool isRelaxed;
     private bool hasDived;
+    private bool hasStartedFromNothing;
 
     public ComponentSearch(PlanningModel model, SearchClock clock, int seed, Action improved)
     {
@@ -44,6 +46,7 @@ internal sealed class ComponentSearch
         this.clock = clock;
         this.improved = improved;
         pricer = new PatternPricer(model);
+        warm = new WarmStart(model);
         tree = new PurchaseTree(model, pricer, clock, solution => Offer(solution));
         rebuilders = [pricer, new PatternPricer(model)];
     }
@@ -66,8 +69,48 @@ internal sealed class ComponentSearch
 
     public bool IsProved => Best is { IsComplete: true } best && best.Money <= RoundedBound;
 
-    /// <summary>The quick first plan.</summary>
-    public void Start() => Offer(Model.Rows.Count == 0 ? new Solution(Model, []) : GreedyStart.Run(Model, pricer, Keep));
+    /// <summary>How many pieces the earlier plan's cuts give this component; 0 where there is none.</summary>
+    public int PiecesKept => warm.Pieces;
+
+    /// <summary>The quick first plan; where there is an earlier plan, what can be kept of that with what it lacks.</summary>
+    public void Start()
+    {
+        foreach (var pattern in warm.Patterns)
+        {
+            Keep(pattern);
+        }
+
+        Offer(Model.Rows.Count == 0 ? new Solution(Model, []) : GreedyStart.Run(Model, pricer, warm.Cuts, Keep));
+        if (warm.Cuts.Count > 0 && Best is { IsComplete: false })
+        {
+            StartFromNothing();
+        }
+    }
+
+    /// <summary>Where there is an earlier plan: what it lacks now made better, and a first plan from nothing, so that the search begins no worse than without it.</summary>
+    public void StartAgain()
+    {
+        if (warm.Cuts.Count == 0 || clock.IsOver)
+        {
+            return;
+        }
+
+        if (Best is { IsComplete: true } begun && !Remainder.After(Model, warm.Cuts).IsCovered)
+        {
+            Offer(new Rebuilding(Model, pricer, Pool(), clock, Keep).Run(warm.Cuts, begun, PoolGoal.Money, random));
+        }
+
+        StartFromNothing();
+    }
+
+    private void StartFromNothing()
+    {
+        if (!hasStartedFromNothing)
+        {
+            hasStartedFromNothing = true;
+            Offer(GreedyStart.Run(Model, pricer, [], Keep));
+        }
+    }
 
     /// <summary>Solves the linear programs: patterns for the dives, and the bound on the money.</summary>
     public void Relax()

@@ -13,10 +13,15 @@ internal static class GreedyStart
     /// <summary>With more board types than this, only the smallest that do and the cheapest are looked at.</summary>
     private const int MostTypes = 60;
 
-    public static Solution Run(PlanningModel model, PatternPricer pricer, Action<Pattern> found)
+    /// <summary>The plan.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="pricer">Finds the patterns.</param>
+    /// <param name="begun">Cuts that are part of the plan; what they leave to be made is planned.</param>
+    /// <param name="found">Told of every pattern.</param>
+    public static Solution Run(PlanningModel model, PatternPricer pricer, IReadOnlyList<(Pattern Pattern, int Count)> begun, Action<Pattern> found)
     {
-        var rest = new Remainder(model);
-        var cuts = new List<(Pattern, int)>();
+        var rest = Remainder.After(model, begun);
+        var cuts = new List<(Pattern, int)>(begun);
         var noDuals = new double[model.Boards.Count];
         var values = Values(model);
         var candidates = Candidates(model);

@@ -25,9 +25,11 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
     public Plan Run()
     {
         var choices = new SpeciesChoices(problem);
-        scenarios = [.. choices.List().Select(Open)];
+        // The earlier plan's choice first; without one the order stays.
+        scenarios = [.. choices.List().Select(Open).OrderByDescending(scenario => scenario.Components.Sum(component => component.PiecesKept))];
         truncated = choices.IsTruncated;
         Start();
+        StartAgain();
         Relax(choices);
         Dive();
         Raise(share: 6);
@@ -89,6 +91,14 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
         scenarios.RemoveAll(scenario => scenario.MissingCount > fewest);
         winner = null;
         Improved();
+    }
+
+    private void StartAgain()
+    {
+        foreach (var component in winner?.Components ?? [])
+        {
+            component.StartAgain();
+        }
     }
 
     /// <summary>Where boards and offers are too few for all that is wanted, plans for what they do suffice for.</summary>

@@ -16,12 +16,7 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
     /// <summary>A better plan that keeps these cuts of the incumbent; null if none was found.</summary>
     public Solution? Run(IReadOnlyList<(Pattern Pattern, int Count)> kept, Solution incumbent, PoolGoal goal, Random random)
     {
-        var rest = new Remainder(model);
-        foreach (var (pattern, count) in kept)
-        {
-            rest.Take(pattern, count);
-        }
-
+        var rest = Remainder.After(model, kept);
         var spent = kept.Sum(cut => CostWeights.Blend(model).Of(cut.Pattern) * cut.Count);
         using var master = new MasterProblem(model, CostWeights.Blend(model));
         master.SetRemainder(rest);

@@ -21,6 +21,18 @@ internal sealed class Remainder
         Left = left;
     }
 
+    /// <summary>What some cuts leave to be covered.</summary>
+    public static Remainder After(PlanningModel model, IEnumerable<(Pattern Pattern, int Count)> cuts)
+    {
+        var rest = new Remainder(model);
+        foreach (var (pattern, count) in cuts)
+        {
+            rest.Take(pattern, count);
+        }
+
+        return rest;
+    }
+
     /// <summary>What is still needed, by row.</summary>
     public long[] Need { get; }
 

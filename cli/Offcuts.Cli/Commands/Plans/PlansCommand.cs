@@ -94,20 +94,7 @@ internal static class PlansCommand
         return ExitCode.Ok;
     }
 
-    // No id has an l or an s, so the word hides none.
-    internal static async Task<string> PlanAsync(Run run, IOffcutsApi api)
-    {
-        var id = run.Get(Id);
-        if (!id.Equals("last", StringComparison.OrdinalIgnoreCase))
-        {
-            return id;
-        }
-
-        var page = await api.ListPlansAsync(new PlanQuery { Limit = 1 }, run.Cancellation);
-        return page.Items is [var newest, ..]
-            ? newest.Id
-            : throw new CliException("not-found", "There is no plan yet. Make one with 'offcuts plan DESIGN'.");
-    }
+    internal static Task<string> PlanAsync(Run run, IOffcutsApi api) => PlanIds.FindAsync(run, api, run.Get(Id));
 
     private static async Task<int> CancelAsync(Run run)
     {
