@@ -38,11 +38,11 @@ internal sealed class CutReading(PlanningModel model)
 
     private static IEnumerable<Division?> Divisions(BoardType type) => type.Divisions.Count == 0 ? (IReadOnlyList<Division?>)[null] : type.Divisions;
 
-    /// <summary>The pattern by one division, how many pieces it makes and how many cuts it has in common with the board.</summary>
+    /// <summary>The pattern by one division, how many pieces it makes, and by how many its cuts that are the board's too outnumber the others.</summary>
     private (Pattern Pattern, int Pieces, int Cuts) Read(BoardType type, Division? division, BoardCut board, List<Piece> asked)
     {
         var areas = (division?.Areas ?? [type]).Select(area => Read(area, board, asked, isDivided: division is not null)).ToList();
-        var shared = division is null ? 0 : Kerfs(division.Tree).Count(kerf => board.Cuts.Any(cut => cut.Kerf == kerf));
+        var shared = Kerfs(division?.Tree).Sum(kerf => board.Cuts.Any(cut => cut.Kerf == kerf) ? 1 : -1);
         return (PatternFactory.Create(model, type, division, [.. areas.Select(area => area.Pattern)]), areas.Sum(area => area.Pieces), shared);
     }
 
