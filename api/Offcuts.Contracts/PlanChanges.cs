@@ -48,8 +48,8 @@ public sealed record PieceSourceRecord(string? BoardId, string? OfferId, int Cou
 
 /// <summary>How much of one size of an offer the two plans buy.</summary>
 /// <param name="OfferId">Id of the offer.</param>
+/// <param name="Name">What the supplier calls it, and the supplier.</param>
 /// <param name="Size">Size of the piece.</param>
 /// <param name="EarlierCount">How many the earlier plan buys.</param>
 /// <param name="Count">How many the new plan buys.</param>
-/// <param name="Text">The same in a sentence.</param>
-public sealed record PurchaseChangeRecord(string OfferId, SizeRecord Size, int EarlierCount, int Count, string Text);
+public sealed record PurchaseChangeRecord(string OfferId, string Name, SizeRecord Size, int EarlierCount, int Count);

@@ -27,7 +27,7 @@ internal static class ChangeMapping
                 board.EarlierNumber, [.. board.Reasons.Select(reason => new ChangeReasonRecord(Words.Of(reason.Kind), reason.Part))], text.Of(board)))],
             [.. changes.Parts.Select(part => new PartChangeRecord(part.Name, Sources(part.Earlier), Sources(part.Now), text.Of(part)))],
             [.. changes.Purchases.Select(purchase => new PurchaseChangeRecord(
-                purchase.Offer.Offer.Id, ShopMapping.ToRecord(purchase.Offer.Size), purchase.Earlier, purchase.Now, text.Of(purchase)))]);
+                purchase.Offer.Offer.Id, text.NameOf(purchase.Offer.Offer.Id), ShopMapping.ToRecord(purchase.Offer.Size), purchase.Earlier, purchase.Now))]);
     }
 
     private static List<PieceSourceRecord> Sources(IReadOnlyList<PieceSource> sources) =>

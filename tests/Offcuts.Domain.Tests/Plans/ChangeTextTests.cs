@@ -47,10 +47,6 @@ public class ChangeTextTests
         Assert.Equal("rail is not cut any more; before 2 from K7M.", Text.Of(new PartChange("rail", [stock], [])));
     }
 
-    [Fact]
-    public void Says_how_much_more_or_less_is_bought() => Assert.Equal(
-        "ash shorts from Hill Yard, 1 x 3 x 25 in: 0 instead of 2.", Text.Of(new PurchaseChange(OfferSize.Of(Ash)[0], 2, 0)));
-
     private static BoardCut Cut(string? board, string? offer) => new()
     {
         Number = 1,

@@ -1,6 +1,6 @@
 namespace Offcuts.Domain;
 
-/// <summary>What has changed from one plan to the next, in words, with sizes in the shop's unit.</summary>
+/// <summary>What has changed from one plan to the next, in words that hold no sizes, so that they can be read in any unit.</summary>
 /// <param name="earlier">What the earlier plan was made from.</param>
 /// <param name="problem">What the new plan was made from.</param>
 public sealed class ChangeText(PlanningProblem earlier, PlanningProblem problem)
@@ -30,12 +30,8 @@ public sealed class ChangeText(PlanningProblem earlier, PlanningProblem problem)
         _ => $"{change.Name}: {From(change.Now)}; before {From(change.Earlier)}.",
     };
 
-    /// <summary>How much more or less is bought of one size.</summary>
-    public string Of(PurchaseChange change)
-    {
-        var size = SizeText.Format(change.Offer.Size, problem.Shop.Unit);
-        return FormattableString.Invariant($"{NameOf(change.Offer.Offer.Id)}, {size}: {change.Now} instead of {change.Earlier}.");
-    }
+    /// <summary>An offer as people know it, also one that there is no more.</summary>
+    public string NameOf(string offerId) => offers.TryGetValue(offerId, out var offer) ? $"{offer.Name ?? offer.Id} from {offer.SupplierName ?? offer.Supplier}" : offerId;
 
     private static string Of(ChangeReason reason) => reason.Kind switch
     {
@@ -51,6 +47,4 @@ public sealed class ChangeText(PlanningProblem earlier, PlanningProblem problem)
     private string From(IReadOnlyList<PieceSource> sources) => string.Join(", ", sources.Select(source => source.BoardId is { } id
         ? FormattableString.Invariant($"{source.Count} from {id}")
         : FormattableString.Invariant($"{source.Count} from what is bought as {NameOf(source.OfferId!)}")));
-
-    private string NameOf(string offerId) => offers.TryGetValue(offerId, out var offer) ? $"{offer.Name ?? offer.Id} from {offer.SupplierName ?? offer.Supplier}" : offerId;
 }

@@ -18,7 +18,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
     {
         to.WriteLine(terminal.Bold(SafeText.Of($"{record.Design.Name}  (plan {record.Id})")));
         WriteMoney();
-        new ChangesView(terminal, plan).Write(record.From);
+        new ChangesView(terminal, unit, plan).Write(record.From);
         WriteShopping();
         WriteBoards();
         WriteGlueUps();
