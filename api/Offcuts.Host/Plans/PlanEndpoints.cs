@@ -120,7 +120,7 @@ internal static class PlanEndpoints
         run.Progress is { } progress ? JsonSerializer.Deserialize(progress, WireJson.Default.PlanProgressRecord) : null,
         run.Failure is { } failure ? JsonSerializer.Deserialize(failure, WireJson.Default.PlanFailure) : null,
         plan,
-        run.Asked.EarlierId);
+        From: run.Asked.EarlierId);
 
     private static PlanSummary ToSummary(StoredPlanRun run, Build? build)
     {
