@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Offcuts.Planning.Tests.Restart;
 
-/// <summary>A plan asked for again though nothing has changed: every board stays as it was.</summary>
+/// <summary>A plan asked for again though nothing has changed: every board stays as it was, unless a cheaper plan is found.</summary>
 public sealed class UnchangedTests
 {
     [Theory]
@@ -35,7 +35,9 @@ public sealed class UnchangedTests
             Assert.All(again.FirstChanges.Boards, board => Assert.True(board.Kind == BoardChangeKind.Kept, again.Say(seed, board)));
             Assert.Equal(again.Earlier.Plan.WoodCost, again.First.WoodCost);
             Assert.True(again.Plan.WoodCost <= again.Earlier.Plan.WoodCost, FormattableString.Invariant($"seed {seed}"));
-            if (again.IsFinished)
+
+            // Money goes before what is kept: the earlier search may have missed a cheaper plan that this one finds.
+            if (again.IsFinished && again.Plan.WoodCost == again.Earlier.Plan.WoodCost)
             {
                 finished++;
                 Assert.All(again.Changes.Boards, board => Assert.True(board.Kind == BoardChangeKind.Kept, again.Say(seed, board)));
