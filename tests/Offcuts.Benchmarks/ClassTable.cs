@@ -16,6 +16,8 @@ internal static class ClassTable
         ("40 boards, 12 parts, must buy", RandomShops.MustBuy),
         ("300 boards, 40 parts, enough", seed => RandomShops.Create(seed, Kind(ShopScale.Large, seed, mustBuy: false))),
         ("300 boards, 40 parts, must buy", seed => RandomShops.Create(seed, Kind(ShopScale.Large, seed, mustBuy: true))),
+        ("10000 boards, 60 parts, enough", seed => RandomShops.Create(seed, Kind(ShopScale.Huge, seed, mustBuy: false))),
+        ("10000 boards, 60 parts, must buy", seed => RandomShops.Create(seed, Kind(ShopScale.Huge, seed, mustBuy: true))),
     ];
 
     /// <summary>Plans so many shops of each class, and prints a row for each and one for the class.</summary>

@@ -16,11 +16,13 @@ switch (args)
             TimeSpan.FromSeconds(rest.Length > 1 ? double.Parse(rest[1], CultureInfo.InvariantCulture) : 10),
             rest.ElementAtOrDefault(2), Console.Out);
         return 0;
-    case ["published", var folder] when Directory.Exists(folder):
-        PublishedTable.Print(folder, TimeSpan.FromSeconds(10), Console.Out);
+    case ["growth", .. var rest] when rest.Length <= 1:
+        GrowthTable.Print(
+            rest.Length > 0 ? int.Parse(rest[0], CultureInfo.InvariantCulture) : 4, TimeSpan.FromSeconds(20), Console.Out);
         return 0;
-    case ["published", var folder, var seconds] when Directory.Exists(folder) && double.TryParse(seconds, CultureInfo.InvariantCulture, out var each) && each > 0:
-        PublishedTable.Print(folder, TimeSpan.FromSeconds(each), Console.Out);
+    case ["published" or "published-kerf", var folder, .. var rest] when Directory.Exists(folder) && rest.Length <= 1:
+        PublishedTable.Print(
+            folder, TimeSpan.FromSeconds(rest.Length > 0 ? double.Parse(rest[0], CultureInfo.InvariantCulture) : 10), args[0] == "published-kerf", Console.Out);
         return 0;
     case ["startup"]:
         StartUp.Publish(["--self-contained", "false"], Console.Out);
@@ -34,7 +36,7 @@ switch (args)
     default:
         await Console.Error.WriteLineAsync(
             """
-            Usage: Offcuts.Benchmarks [shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | published FOLDER [SECONDS] | startup [self-contained | OFFCUTS HELLO]]
+            Usage: Offcuts.Benchmarks [shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | growth [SHOPS] | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | startup [self-contained | OFFCUTS HELLO]]
             FOLDER holds problems as JSON files. OFFCUTS and HELLO are two programs; without them both are published with the same options.
             """);
         return 2;

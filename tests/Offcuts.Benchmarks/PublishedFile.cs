@@ -6,15 +6,22 @@ using Offcuts.Testing;
 namespace Offcuts.Benchmarks;
 
 /// <summary>
-/// Reads one file of a folder of published problems: one-dimensional ones (<c>stocks</c>, <c>items</c>, <c>opt</c>) and guillotine knapsacks of two
-/// stages (<c>L</c>, <c>W</c>, <c>items</c>, <c>opt_2stage_H</c>, <c>opt_2stage_V</c>). A unit of length is 0.1 mm.
+/// Reads one file of a folder of published problems: one-dimensional ones (<c>stocks</c>, <c>items</c>, <c>opt</c>), guillotine knapsacks of two
+/// stages (<c>L</c>, <c>W</c>, <c>items</c>, <c>opt_2stage_H</c>, <c>opt_2stage_V</c>) and orders of guillotine plates (<c>L</c>, <c>W</c>,
+/// <c>items</c>, <c>opt_unlimited_fixed</c>, <c>two_stage</c>). A unit of length is 0.1 mm.
 /// </summary>
-internal static class PublishedFile
+/// <param name="kerf">
+/// Half a unit for the form of every problem with a kerf: parts and boards are shorter by it, in both directions where both count, so that the same fits.
+/// </param>
+internal sealed class PublishedFile(Length kerf)
 {
     private const int Width = 1000;
 
+    /// <summary>A kerf of half a unit.</summary>
+    public static Length HalfUnit { get; } = Length.FromTicks(Length.TicksPerMillimetre / 20);
+
     /// <summary>The problem; null if the file holds another kind or names no proven optimum.</summary>
-    public static PublishedProblem? Read(string path)
+    public PublishedProblem? Read(string path)
     {
         using var document = JsonDocument.Parse(File.ReadAllText(path));
         var root = document.RootElement;
@@ -25,10 +32,47 @@ internal static class PublishedFile
 
         return root.TryGetProperty("opt_2stage_H", out var h) && root.TryGetProperty("opt_2stage_V", out var v)
             ? Knapsack(root, Math.Max(h.GetInt64(), v.GetInt64()))
+            : root.TryGetProperty("opt_unlimited_fixed", out var plates)
+            ? Plates(root, plates)
             : null;
     }
 
-    private static PublishedProblem OneDimensional(JsonElement root, JsonElement stocks, long optimum) => Create(
+    // At most as many plates as the better of the two-stage results; the fewest, where they are known for any number of stages.
+    private PublishedProblem? Plates(JsonElement root, JsonElement optimum)
+    {
+        var twoStage = root.TryGetProperty("two_stage", out var two) && two.ValueKind == JsonValueKind.Object
+            ? two.EnumerateObject().Where(each => each.Value.ValueKind == JsonValueKind.Array).Select(each => (long?)each.Value[1].GetInt64()).Min()
+            : null;
+        var least = optimum.ValueKind == JsonValueKind.Number ? optimum.GetInt64() : twoStage;
+        if (least is null)
+        {
+            return null;
+        }
+
+        var problem = Create(
+            root, least.Value, [],
+            [
+                new Offer
+                {
+                    Id = "plate",
+                    Supplier = "yard",
+                    Kind = BoardKind.Sheet,
+                    Species = "plate",
+                    Thickness = Thickness,
+                    Surface = Surface.Surfaced,
+                    Form = new ByThePiece(Units(Int(root, "W")), Units(Int(root, "L")), new Money(1)),
+                },
+            ],
+            item => (Int(item, "length"), Int(item, "width"), Int(item, "demand")));
+        return problem with
+        {
+            Problem = problem.Problem with { Shop = problem.Problem.Shop with { Recut = true } },
+            IsOfAnyStages = true,
+            TwoStages = twoStage is null ? null : new Money(twoStage.Value),
+        };
+    }
+
+    private PublishedProblem OneDimensional(JsonElement root, JsonElement stocks, long optimum) => Create(
         root, optimum, [],
         stocks.EnumerateArray().Select(stock => new Offer
         {
@@ -45,7 +89,7 @@ internal static class PublishedFile
 
     // Each item can be bought at its size for its profit: the least money is that of all items less the optimum of the knapsack.
     // What is bought for one item is of a kind that no other accepts, or a large cheap one would be cut up for the others.
-    private static PublishedProblem Knapsack(JsonElement root, long optimum)
+    private PublishedProblem Knapsack(JsonElement root, long optimum)
     {
         var items = root.GetProperty("items").EnumerateArray().ToList();
         var plate = new Board
@@ -74,14 +118,14 @@ internal static class PublishedFile
 
     private static Length Thickness => Length.FromMillimetres(18);
 
-    private static PublishedProblem Create(
+    private PublishedProblem Create(
         JsonElement root, long least, IReadOnlyList<Board> stock, IEnumerable<Offer> offers, Func<JsonElement, (int Length, int Width, int Count)> read) => new(
         root.GetProperty("name").GetString() ?? "",
         new PlanningProblem
         {
             Stock = stock,
             Offers = [.. offers],
-            Shop = new Shop { Unit = DisplayUnit.Millimetre, Kerf = Length.Zero, Recut = false },
+            Shop = new Shop { Unit = DisplayUnit.Millimetre, Kerf = kerf, Recut = false },
             Design = new Design
             {
                 Name = "published",
@@ -96,7 +140,7 @@ internal static class PublishedFile
 
     private static string ItemName(int index) => string.Create(CultureInfo.InvariantCulture, $"item {index}");
 
-    private static Length Units(int units) => Length.FromTicks(units * (Length.TicksPerMillimetre / 10));
+    private Length Units(int units) => Length.FromTicks(units * (Length.TicksPerMillimetre / 10)) - kerf;
 
     private static int Int(JsonElement element, string name) => element.GetProperty(name).GetInt32();
 }

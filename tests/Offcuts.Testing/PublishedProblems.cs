@@ -6,7 +6,14 @@ namespace Offcuts.Testing;
 /// <param name="Name">Its name in the literature.</param>
 /// <param name="Problem">The problem; for most, a millimetre stands for each unit of length.</param>
 /// <param name="Least">The least money.</param>
-public sealed record PublishedProblem(string Name, PlanningProblem Problem, Money Least);
+public sealed record PublishedProblem(string Name, PlanningProblem Problem, Money Least)
+{
+    /// <summary>Whether <see cref="Least"/> is that of patterns of any number of stages, of which the planner's are only some.</summary>
+    public bool IsOfAnyStages { get; init; }
+
+    /// <summary>The best published result of patterns of two stages, if there is one beside <see cref="Least"/>.</summary>
+    public Money? TwoStages { get; init; }
+}
 
 /// <summary>
 /// Small cutting problems in one dimension of the literature, typed in. Boards and parts are sheets of one width, so that milling takes nothing.

@@ -13,6 +13,7 @@ internal static class RandomDesigns
             ShopScale.Tiny => (dice.From(1, 3), dice.Chance(3) ? 1 : 0),
             ShopScale.Workshop => (12, 0),
             ShopScale.Large => (40, 2),
+            ShopScale.Huge => (60, 2),
         };
         return new Design
         {

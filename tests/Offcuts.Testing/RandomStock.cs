@@ -7,12 +7,13 @@ internal static class RandomStock
 {
     public static List<Board> Boards(Dice dice, ShopKind kind, IReadOnlyList<string> species)
     {
-        var count = kind.Scale switch
+        var count = kind.Boards ?? kind.Scale switch
         {
             ShopScale.Smallest => dice.From(0, 2),
             ShopScale.Tiny => dice.From(0, 4),
             ShopScale.Workshop => 40,
             ShopScale.Large => 300,
+            ShopScale.Huge => 10_000,
         };
 
         // Short boards only: some of them serve, but not for everything.

@@ -14,6 +14,9 @@ public enum ShopScale
 
     /// <summary>300 boards, 40 part types, 2 panels.</summary>
     Large,
+
+    /// <summary>10,000 boards, 60 part types, 2 panels.</summary>
+    Huge,
 }
 
 /// <summary>How a random shop is made.</summary>
@@ -21,7 +24,8 @@ public enum ShopScale
 /// <param name="MustBuy">Whether its own boards cannot suffice, and offers without limit can.</param>
 /// <param name="Metric">Millimetres instead of inches.</param>
 /// <param name="FullRack">Whether a shop that must buy has as many boards as any other of its scale, not a third of them.</param>
-public sealed record ShopKind(ShopScale Scale, bool MustBuy = false, bool Metric = false, bool FullRack = false)
+/// <param name="Boards">How many boards it has, if not as many as others of its scale.</param>
+public sealed record ShopKind(ShopScale Scale, bool MustBuy = false, bool Metric = false, bool FullRack = false, int? Boards = null)
 {
     /// <summary>Whether it is small enough to try the odd settings too.</summary>
     public bool IsSmall => Scale is ShopScale.Smallest or ShopScale.Tiny;
