@@ -10,10 +10,12 @@ namespace Offcuts.Planning.Bounds;
 /// that lack less than known - L. All of them are listed, and the integer program over the list tells whether there is such a plan
 /// (the enumeration of columns by reduced cost that is usual in vehicle routing: Baldacci, Christofides and Mingozzi 2008).
 /// </summary>
-internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, SearchClock clock)
+internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, SearchClock clock, Action<Pattern> listed)
 {
     private const int MostEffort = 8_000_000;
     private const int MostPatterns = 5_000;
+    private const int ManyPatterns = 1_500;
+    private const int ShareOfMany = 8;
 
     /// <summary>Prices below this part of the cheapest board's are raised to it, so that no part is left out of the patterns because it is free.</summary>
     private const double LeastShare = 1.0 / 4_194_304;
@@ -66,11 +68,19 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
 
     private (double Bound, Solution? Found) Solve(List<Pattern> patterns, HashSet<int> free, bool exact, Purchases node, double bound, long known, TimeSpan limit)
     {
-        var time = limit < clock.Left ? limit : clock.Left;
+        // With many patterns diving over them finds a plan sooner than the program does.
+        var most = patterns.Count > ManyPatterns ? clock.Left / ShareOfMany : clock.Left;
+        var time = limit < most ? limit : most;
         var outcome = new ListedProgram(model, patterns, free, node, known - 1).Solve(time, out var cutShort);
         if (cutShort)
         {
             clock.NoteCutShort();
+        }
+
+        // What is left open is at least good to know for the dives.
+        foreach (var pattern in exact && !outcome.IsDecided ? patterns : [])
+        {
+            listed(pattern);
         }
 
         // The solver's tolerances are not trusted: a plan is counted anew in whole numbers.

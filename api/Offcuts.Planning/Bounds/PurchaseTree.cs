@@ -10,7 +10,7 @@ namespace Offcuts.Planning.Bounds;
 /// must buy none, one, two. Each node fixes ranges for the number bought of an offer or of one of its sizes; the least bound
 /// of the open nodes holds for all plans. Best bound first.
 /// </summary>
-internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, SearchClock clock, Action<Solution> found)
+internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, SearchClock clock, Action<Solution> found, Action<Pattern> listed)
 {
     private const int MostNodes = 2000;
     private const int MostRounds = 40;
@@ -25,7 +25,7 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
     private const double MostMore = 1e-3;
     private const double Whole = 1e-6;
     private readonly List<Pattern> overcounting = [];
-    private readonly PatternListing listing = new(model, pricer, clock);
+    private readonly PatternListing listing = new(model, pricer, clock, listed);
     private PriorityQueue<Purchases, double>? open;
 
     // The least bound of the nodes that are done with.

@@ -47,7 +47,7 @@ internal sealed class ComponentSearch
         this.improved = improved;
         pricer = new PatternPricer(model);
         warm = new WarmStart(model);
-        tree = new PurchaseTree(model, pricer, clock, solution => Offer(solution));
+        tree = new PurchaseTree(model, pricer, clock, solution => Offer(solution), Keep);
         rebuilders = [pricer, new PatternPricer(model)];
     }
 
