@@ -58,7 +58,8 @@ public class SubPanelFaultTests
     {
         Cuts = [new SawCut(1, FirstCut.Rip, At(0, 105, 400, 3))],
         Pieces = [new StripPiece(At(0, 0, 400, 105), "seat", 1, 1, 1, Mm(100)), new StripPiece(At(0, 108, 400, 95), "seat", 1, 2, 1, Mm(90))],
-    }) with { GlueUps = [Listed(Mm(first), Mm(second))] };
+    }) with
+    { GlueUps = [Listed(Mm(first), Mm(second))] };
 
     private static GlueUp Listed(Length first, Length second) => new(
         "seat", 1, "white-ash", [new SubPanel(1, first, [new StripPlace(1, 2, Mm(100))]), new SubPanel(2, second, [new StripPlace(1, 2, Mm(90))])]);

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Offcuts.Contracts;
 using Offcuts.Domain;
-using Offcuts.Host.Designs;
 using Offcuts.Host.Builds;
+using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
 using Offcuts.Host.Shops;
 using Offcuts.Storage;

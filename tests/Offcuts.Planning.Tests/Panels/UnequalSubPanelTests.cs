@@ -73,8 +73,15 @@ public class UnequalSubPanelTests
         {
             Shop = new Shop
             {
-                Unit = DisplayUnit.Millimetre, Kerf = Mm(3), Surfaced = default, PanelOversize = Length.Zero, SeamAllowance = Length.Zero, PlanerWidth = Mm(planer),
-                NarrowestStrip = Mm(strips.Narrowest), WidestStrip = Mm(strips.Widest), ShortBlanks = ShortBlanks.Allow,
+                Unit = DisplayUnit.Millimetre,
+                Kerf = Mm(3),
+                Surfaced = default,
+                PanelOversize = Length.Zero,
+                SeamAllowance = Length.Zero,
+                PlanerWidth = Mm(planer),
+                NarrowestStrip = Mm(strips.Narrowest),
+                WidestStrip = Mm(strips.Widest),
+                ShortBlanks = ShortBlanks.Allow,
             },
             Design = new Design { Name = "top", Panels = [new Panel { Name = "top", Species = ["white-ash"], Finished = new(Mm(20), Mm(panel), Mm(500)) }] },
             Stock = [.. stock.Select((width, at) => new Board
