@@ -63,6 +63,12 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
         }
 
         var free = model.Rows.Where(row => prices.Piece[row.Index] + prices.PerTick[row.Index] <= 0).Select(row => row.Index).ToHashSet();
+        if (patterns is not null && free.Count > 0)
+        {
+            // A board may be bought for what is free alone.
+            patterns.AddRange(boards.Where(board => board.Price > 0).OrderBy(board => board.Index).Select(board => PatternFactory.Create(model, board, ripFirst: false, [])));
+        }
+
         return patterns is null || patterns.Count > MostPatterns ? (bound, null) : Solve(patterns, free, exact, node, bound, known, until - clock.Elapsed);
     }
 
@@ -78,13 +84,20 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
         }
 
         // What is left open is at least good to know for the dives.
-        foreach (var pattern in exact && !outcome.IsDecided ? patterns : [])
+        foreach (var pattern in exact && !outcome.IsDecided ? patterns.Where(pattern => pattern.Cover.Length > 0) : [])
         {
             listed(pattern);
         }
 
+        if (outcome.Uses is not { } uses)
+        {
+            return (outcome.IsDecided ? known : bound, null);
+        }
+
         // The solver's tolerances are not trusted: a plan is counted anew in whole numbers.
-        var plan = outcome.Uses is { } uses ? new Solution(model, FreeParts.Fill(model, free, patterns.Select((pattern, at) => (pattern, uses[at])))) : null;
-        return (outcome.IsDecided ? Math.Max(bound, plan?.Money ?? known) : bound, exact && plan is { IsComplete: true } ? plan : null);
+        var cuts = patterns.Select((pattern, at) => (pattern, uses[at])).ToList();
+        var least = new Solution(model, cuts).Money;
+        var plan = new Solution(model, FreeParts.Fill(model, free, cuts).Where(cut => cut.Pattern.Cover.Length > 0));
+        return (outcome.IsDecided ? Math.Max(bound, least) : bound, exact && plan.IsComplete ? plan : null);
     }
 }
