@@ -82,7 +82,7 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
         var free = Purchases.Free(model);
         free.Apply(master);
         var bound = Math.Max(root, Bound(master, free, target + 1));
-        if (bound > target)
+        if (bound > target || clock.IsOver)
         {
             return bound;
         }

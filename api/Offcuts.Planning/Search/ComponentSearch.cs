@@ -171,7 +171,7 @@ internal sealed class ComponentSearch
     /// <summary>Where few totals are possible: whether there is a plan for the least of them that the bound allows.</summary>
     private void Sharpen()
     {
-        if (Best is not { IsComplete: true } best || IsProved)
+        if (Best is not { IsComplete: true } best || IsProved || Bound <= 0 || clock.IsNearlyOver)
         {
             return;
         }
