@@ -15,9 +15,6 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
     private const int MostNodes = 2000;
     private const int MostRounds = 40;
     private const int MostColumns = 100;
-
-    /// <summary>What part of the time left the listing at the root may take: it is tried once.</summary>
-    private const int RootShare = 2;
     private const int Corners = 4;
     private const int RoundsPerCorner = 20;
 
@@ -32,8 +29,6 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
     private double least = double.PositiveInfinity;
     private int nodes;
 
-    // For how much a plan was sought at the root.
-    private long sharpened = -1;
     private double[] duals = [];
 
     /// <summary>
@@ -87,7 +82,6 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
             return bound;
         }
 
-        sharpened = target;
         var (settled, solution) = listing.Settle(Central(master), free, bound, target + 1, limit);
         if (solution is not null)
         {
@@ -126,24 +120,16 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
             return known;
         }
 
-        // Once at the root, where the linear program may be so near to whole boards that few patterns can matter; then where purchases are
-        // whole and still cheaper than what is known, since branching on them cannot raise the bound further there.
+        // Where purchases are whole and still cheaper than what is known, branching on them cannot raise the bound further.
         var children = Children(master, node);
-        if (children.Count == 0 || (nodes == 1 && known - 1 != sharpened))
+        if (children.Count == 0)
         {
-            var (settled, solution) = nodes == 1
-                ? listing.Settle(Central(master), node, bound, known, clock.Left / RootShare)
-                : listing.Settle(duals, node, bound, known, left);
+            var (settled, solution) = listing.Settle(duals, node, bound, known, left);
+            least = Math.Min(least, settled);
             if (solution is not null)
             {
                 found(solution);
                 known = Math.Min(known, solution.Money);
-            }
-
-            if (children.Count == 0 || settled >= known)
-            {
-                least = Math.Min(least, settled);
-                return known;
             }
         }
 
