@@ -1,6 +1,5 @@
 using Offcuts.Planning.Master;
 using Offcuts.Planning.Modelling;
-using Offcuts.Planning.Pricing;
 using Offcuts.Planning.Search;
 
 namespace Offcuts.Planning.Bounds;
@@ -10,26 +9,15 @@ namespace Offcuts.Planning.Bounds;
 /// must buy none, one, two. Each node fixes ranges for the number bought of an offer or of one of its sizes; the least bound
 /// of the open nodes holds for all plans. Best bound first.
 /// </summary>
-internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, SearchClock clock, Action<Solution> found, Action<Pattern> listed)
+internal sealed class PurchaseTree(PlanningModel model, PurchaseProgram program, PatternListing listing, SearchClock clock, Action<Solution> found)
 {
     private const int MostNodes = 2000;
-    private const int MostRounds = 40;
-    private const int MostColumns = 100;
-    private const int Corners = 4;
-    private const int RoundsPerCorner = 20;
-
-    /// <summary>What is asked for more at most of a row to find another corner, in pieces.</summary>
-    private const double MostMore = 1e-3;
     private const double Whole = 1e-6;
-    private readonly List<Pattern> overcounting = [];
-    private readonly PatternListing listing = new(model, pricer, clock, listed);
     private PriorityQueue<Purchases, double>? open;
 
     // The least bound of the nodes that are done with.
     private double least = double.PositiveInfinity;
     private int nodes;
-
-    private double[] duals = [];
 
     /// <summary>
     /// The bound after branching, at least <paramref name="root"/>; stops when it reaches <paramref name="known"/>, the cost of a plan
@@ -47,7 +35,7 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
             open.Enqueue(Purchases.Free(model), root);
         }
 
-        using var master = Master(pool);
+        using var master = program.Open(pool);
         var until = clock.Elapsed + share;
         while (nodes < MostNodes && open.TryPeek(out var node, out var bound) && bound < least && !IsEnough(bound, known))
         {
@@ -60,51 +48,11 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
             nodes++;
             open.Dequeue();
             node.Apply(master);
-            known = Math.Min(known, Branch(master, node, Math.Max(bound, Bound(master, node, known)), known, until - clock.Elapsed));
+            known = Math.Min(known, Branch(master, node, Math.Max(bound, program.Bound(master, node, known)), known, until - clock.Elapsed));
         }
 
         var bounds = Math.Min(least, open.TryPeek(out _, out var next) ? next : double.PositiveInfinity);
         return Math.Max(root, Math.Min(bounds, known));
-    }
-
-    /// <summary>
-    /// Asks once whether there is a plan for as little as <paramref name="target"/>, a bound known, before any is known that costs little more: where
-    /// few totals are possible the linear program may be so near to one of them that few patterns can matter. Gives the bound afterwards.
-    /// </summary>
-    public double Sharpen(IEnumerable<Pattern> pool, double root, long target, TimeSpan limit)
-    {
-        using var master = Master(pool);
-        var free = Purchases.Free(model);
-        free.Apply(master);
-        var bound = Math.Max(root, Bound(master, free, target + 1));
-        if (bound > target || clock.IsOver)
-        {
-            return bound;
-        }
-
-        var (settled, solution) = listing.Settle(Central(master), free, bound, target + 1, limit);
-        if (solution is not null)
-        {
-            found(solution);
-        }
-
-        return settled;
-    }
-
-    private MasterProblem Master(IEnumerable<Pattern> pool)
-    {
-        var master = new MasterProblem(model, CostWeights.MoneyOnly);
-        foreach (var pattern in pool)
-        {
-            master.Add(pattern);
-        }
-
-        foreach (var pattern in overcounting)
-        {
-            master.Add(pattern, beyondNeed: true);
-        }
-
-        return master;
     }
 
     private bool IsEnough(double bound, long known) =>
@@ -124,7 +72,7 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
         var children = Children(master, node);
         if (children.Count == 0)
         {
-            var (settled, solution) = listing.Settle(duals, node, bound, known, left);
+            var (settled, solution) = listing.Settle(program.Duals, node, bound, known, left);
             least = Math.Min(least, settled);
             if (solution is not null)
             {
@@ -139,78 +87,6 @@ internal sealed class PurchaseTree(PlanningModel model, PatternPricer pricer, Se
         }
 
         return known;
-    }
-
-    /// <summary>The node's bound by column generation with patterns as the knapsacks count them.</summary>
-    private double Bound(MasterProblem master, Purchases node, long known)
-    {
-        var best = 0.0;
-        duals = (double[])master.CoverDuals.Clone();
-        var need = model.Rows.Select(row => row.Needed).ToArray();
-        for (var round = 0; round < MostRounds && !clock.IsOver && master.Solve(); round++)
-        {
-            var prices = PriceList.FromDuals(model.Rows, master.CoverDuals, need, 0);
-            if (SafeBound.Of(model, pricer, prices, node) is var bound && bound > best)
-            {
-                best = bound;
-                duals = (double[])master.CoverDuals.Clone();
-            }
-
-            if (best >= known || SafeBound.IsAsGoodAs(best, master.Objective))
-            {
-                break;
-            }
-
-            if (!Price(master))
-            {
-                break;
-            }
-        }
-
-        return best;
-    }
-
-    /// <summary>
-    /// The mean of some of the duals that are as good as the best. Those of one solution are a corner of what is possible, where many patterns lack
-    /// nothing to the best and small parts cost nothing; a little more asked of every row, at random, leads to another corner.
-    /// </summary>
-    private double[] Central(MasterProblem master)
-    {
-        var random = new Random(1);
-        var corners = new List<double[]> { duals };
-        for (var corner = 0; corner < Corners; corner++)
-        {
-            master.AskForMore([.. model.Rows.Select(_ => MostMore * random.NextDouble())]);
-            for (var round = 0; round < RoundsPerCorner && !clock.IsOver && master.Solve(); round++)
-            {
-                if (!Price(master))
-                {
-                    corners.Add((double[])master.CoverDuals.Clone());
-                    break;
-                }
-            }
-        }
-
-        master.AskForMore(new double[model.Rows.Count]);
-        return [.. model.Rows.Select(row => corners.Average(corner => corner[row.Index]))];
-    }
-
-    /// <summary>Adds patterns that improve the linear program; whether there were any.</summary>
-    private bool Price(MasterProblem master)
-    {
-        var prices = PriceList.FromDuals(model.Rows, master.CoverDuals, [.. model.Rows.Select(row => row.Needed)], 0);
-        var any = false;
-        foreach (var pattern in pricer.Improving(
-            prices, master.BoardDuals, CostWeights.MoneyOnly, MostColumns, _ => true, clock.Cancellation, proper: false))
-        {
-            if (master.Add(pattern, beyondNeed: true))
-            {
-                any = true;
-                overcounting.Add(pattern);
-            }
-        }
-
-        return any;
     }
 
     private List<Purchases> Children(MasterProblem master, Purchases node)

@@ -9,11 +9,12 @@ internal static class SafeBound
 {
     private const double Margin = 1e-12;
 
-    /// <summary>A bound this near to the linear program's value, in parts of it, is not worth more rounds.</summary>
-    private const double NearEnough = 1e-6;
+    /// <summary>A bound this near to the linear program's value, in minor units, is not worth more rounds; nor in parts of it, where that is less.</summary>
+    private const double NearEnough = 0.01;
+    private const double NearEnoughPart = 1e-6;
 
     /// <summary>Whether a bound can hardly rise further at a linear program of a given value.</summary>
-    public static bool IsAsGoodAs(double bound, double objective) => bound >= objective - (NearEnough * Math.Abs(objective));
+    public static bool IsAsGoodAs(double bound, double objective) => bound >= objective - Math.Min(NearEnough, NearEnoughPart * Math.Abs(objective));
 
     /// <summary>The bound with every supply free within its capacity.</summary>
     public static double Of(PlanningModel model, PatternPricer pricer, PriceList prices) =>

@@ -12,10 +12,8 @@ namespace Offcuts.Planning.Search;
 internal sealed class ComponentSearch
 {
     private const int RebuildsPerRound = 3;
-    private const int LeastFreed = 6;
     private const int MostPolishRounds = 4;
     private const int PolishRebuilds = 2;
-    private const int BoughtFreed = 7;
     private const int EnrichmentsPerRound = 8;
     private const int MostPatterns = 3000;
 
@@ -27,8 +25,10 @@ internal sealed class ComponentSearch
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
     private readonly PurchaseTree tree;
-    private readonly PatternPricer[] rebuilders;
-    private readonly Dictionary<string, Pattern> pool = new(StringComparer.Ordinal);
+    private readonly LeastTotal leastTotal;
+    private readonly PlansAtHand hand;
+    private readonly TwoAtATime two;
+    private readonly Neighbourhoods neighbourhoods;
     private readonly Action improved;
     private readonly Random random;
     private readonly WarmStart warm;
@@ -47,13 +47,17 @@ internal sealed class ComponentSearch
         this.improved = improved;
         pricer = new PatternPricer(model);
         warm = new WarmStart(model);
-        tree = new PurchaseTree(model, pricer, clock, solution => Offer(solution), Keep);
-        rebuilders = [pricer, new PatternPricer(model)];
+        hand = new PlansAtHand(improved);
+        two = new TwoAtATime(model, pricer, hand, random);
+        neighbourhoods = new Neighbourhoods(model, clock, hand, two, random);
+        var (program, listing) = (new PurchaseProgram(model, pricer, clock), new PatternListing(model, pricer, clock, hand.Keep));
+        tree = new PurchaseTree(model, program, listing, clock, hand.Offer);
+        leastTotal = new LeastTotal(model, program, listing, clock);
     }
 
     public PlanningModel Model { get; }
 
-    public Solution? Best { get; private set; }
+    public Solution? Best => hand.Best;
 
     /// <summary>No plan of this component costs less, in minor units.</summary>
     public double Bound { get; private set; }
@@ -75,12 +79,8 @@ internal sealed class ComponentSearch
     /// <summary>The quick first plan; where there is an earlier plan, what can be kept of that with what it lacks.</summary>
     public void Start()
     {
-        foreach (var pattern in warm.Patterns)
-        {
-            Keep(pattern);
-        }
-
-        Offer(Model.Rows.Count == 0 ? new Solution(Model, []) : GreedyStart.Run(Model, pricer, warm.Cuts, Keep));
+        hand.Keep(warm.Patterns);
+        hand.Offer(Model.Rows.Count == 0 ? new Solution(Model, []) : GreedyStart.Run(Model, pricer, warm.Cuts, hand.Keep));
         if (warm.Cuts.Count > 0 && Best is { IsComplete: false })
         {
             StartFromNothing();
@@ -97,7 +97,7 @@ internal sealed class ComponentSearch
 
         if (Best is { IsComplete: true } begun && !Remainder.After(Model, warm.Cuts).IsCovered)
         {
-            Offer(new Rebuilding(Model, pricer, Pool(), clock, Keep).Run(warm.Cuts, begun, PoolGoal.Money, random));
+            hand.Offer(new Rebuilding(Model, pricer, hand.Patterns(), clock, hand.Keep).Run(warm.Cuts, begun, PoolGoal.Money, random));
         }
 
         StartFromNothing();
@@ -108,7 +108,7 @@ internal sealed class ComponentSearch
         if (!hasStartedFromNothing)
         {
             hasStartedFromNothing = true;
-            Offer(GreedyStart.Run(Model, pricer, [], Keep));
+            hand.Offer(GreedyStart.Run(Model, pricer, [], hand.Keep));
         }
     }
 
@@ -122,13 +122,13 @@ internal sealed class ComponentSearch
 
         isRelaxed = true;
         using var master = new MasterProblem(Model, CostWeights.Blend(Model));
-        foreach (var pattern in pool.Values)
+        foreach (var pattern in hand.Patterns())
         {
             master.Add(pattern);
         }
 
         var need = new Remainder(Model).Need;
-        ColumnGeneration.Run(Model, master, pricer, CostWeights.Blend(Model), need, clock, 200, _ => true, Keep);
+        ColumnGeneration.Run(Model, master, pricer, CostWeights.Blend(Model), need, clock, 200, _ => true, hand.Keep);
         duals = (double[])master.CoverDuals.Clone();
         boardDuals = (double[])master.BoardDuals.Clone();
         if (Best is { IsComplete: true, Money: 0 })
@@ -143,7 +143,7 @@ internal sealed class ComponentSearch
         if (!IsProved && Best is { IsComplete: true })
         {
             master.SetWeights(CostWeights.MoneyOnly);
-            ColumnGeneration.Run(Model, master, pricer, CostWeights.MoneyOnly, need, clock, 200, _ => true, Keep);
+            ColumnGeneration.Run(Model, master, pricer, CostWeights.MoneyOnly, need, clock, 200, _ => true, hand.Keep);
             Bound = ColumnGeneration.TightenBound(Model, master, pricer, need, clock, Bound);
         }
 
@@ -177,10 +177,11 @@ internal sealed class ComponentSearch
         }
 
         var target = RoundedBound;
-        var cheapest = Model.Boards.Where(board => board.Price > 0).Min(board => board.Price);
-        if (AttainableTotals.RoundUp(target + 1, best.Money, Model.Boards.Select(board => board.Price)) - target >= cheapest / 2)
+        if (leastTotal.IsWorthwhile(target, best.Money))
         {
-            Bound = Math.Max(Bound, tree.Sharpen([.. pool.Values], Bound, target, clock.Left / SharpenShare));
+            var (bound, solution) = leastTotal.Seek(hand.Patterns(), Bound, target, clock.Left / SharpenShare);
+            Bound = Math.Max(Bound, bound);
+            hand.Offer(solution);
             improved();
         }
     }
@@ -190,7 +191,7 @@ internal sealed class ComponentSearch
     {
         if (!IsProved && known > RoundedBound)
         {
-            Bound = Math.Max(Bound, tree.Raise([.. pool.Values], Bound, known, share));
+            Bound = Math.Max(Bound, tree.Raise(hand.Patterns(), Bound, known, share));
             improved();
         }
     }
@@ -205,10 +206,10 @@ internal sealed class ComponentSearch
 
         if (Best is { IsComplete: false } lacking)
         {
-            Offer(Dive().Run(Best, round + 2, random));
+            hand.Offer(new Dive(Model, pricer, hand.Patterns(), clock, hand.Keep).Run(Best, round + 2, random));
             Enrich();
-            Offer(PoolProgram.Solve(
-                Model, Pool(), new Remainder(Model), [], long.MaxValue, PoolGoal.Completeness, lacking, clock, TimeSpan.FromSeconds(1)));
+            hand.Offer(PoolProgram.Solve(
+                Model, hand.Patterns(), new Remainder(Model), [], long.MaxValue, PoolGoal.Completeness, lacking, clock, TimeSpan.FromSeconds(1)));
         }
 
         if (round % 3 == 1 && !IsProved)
@@ -216,10 +217,10 @@ internal sealed class ComponentSearch
             DiveTwice(round + 1);
         }
 
-        if (round % 3 == 0 && !IsProved && pool.Count < MostForWhole && Best is { IsComplete: true } best)
+        if (round % 3 == 0 && !IsProved && hand.Count < MostForWhole && Best is { IsComplete: true } best)
         {
             Enrich();
-            Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, PoolGoal.Money, best, clock, TimeSpan.FromSeconds(1)));
+            hand.Offer(PoolProgram.Solve(Model, hand.Patterns(), new Remainder(Model), [], best.Money, PoolGoal.Money, best, clock, TimeSpan.FromSeconds(1)));
         }
 
         Rebuild(RebuildsPerRound, PoolGoal.Money);
@@ -227,11 +228,8 @@ internal sealed class ComponentSearch
 
     private void Enrich()
     {
-        var times = pool.Count < MostPatterns ? EnrichmentsPerRound : 0;
-        foreach (var pattern in new Enrichment(Model, pricer, clock).Run(duals, boardDuals, new Remainder(Model), times, random))
-        {
-            Keep(pattern);
-        }
+        var times = hand.Count < MostPatterns ? EnrichmentsPerRound : 0;
+        hand.Keep(new Enrichment(Model, pricer, clock).Run(duals, boardDuals, new Remainder(Model), times, random));
     }
 
     /// <summary>Least worth for the same money.</summary>
@@ -241,7 +239,7 @@ internal sealed class ComponentSearch
         for (var (round, before) = (0, (Solution?)null); round < MostPolishRounds && Best != before && Best is { IsComplete: true, Cuts.Count: > 0 } best && !clock.IsOver; round++)
         {
             before = best;
-            Offer(PoolProgram.Solve(Model, Pool(), new Remainder(Model), [], best.Money, PoolGoal.Worth, best, clock, TimeSpan.FromSeconds(1)));
+            hand.Offer(PoolProgram.Solve(Model, hand.Patterns(), new Remainder(Model), [], best.Money, PoolGoal.Worth, best, clock, TimeSpan.FromSeconds(1)));
             Rebuild(PolishRebuilds, PoolGoal.Worth);
             Relay();
         }
@@ -251,112 +249,43 @@ internal sealed class ComponentSearch
     {
         if (Best is { IsComplete: true } best)
         {
-            Offer(new Relaying(Model, pricer, clock).Run(best));
+            hand.Offer(new Relaying(Model, pricer, clock).Run(best));
         }
     }
 
-    /// <summary>
-    /// Large neighbourhood search: takes some bought boards and some others out of the best plan and plans anew for what they
-    /// gave, the rest staying as it is. Always two at a time, whatever the machine has, so that the plan is the same everywhere.
-    /// </summary>
     private void Rebuild(int times, PoolGoal goal)
     {
-        for (var n = 0; n < times && !clock.IsNearlyOver && (!IsProved || goal == PoolGoal.Worth) && Best is { IsComplete: true } best; n++)
+        for (var n = 0; n < times && !clock.IsNearlyOver && (!IsProved || goal == PoolGoal.Worth) && Best is { IsComplete: true }; n++)
         {
-            var known = Pool();
-            var tries = rebuilders.Select(each => (Pricer: each, Kept: Keepers(best), Random: new Random(random.Next()), Found: new List<Pattern>())).ToList();
-            var solutions = new Solution?[tries.Count];
-            Parallel.For(0, tries.Count, at => solutions[at] =
-                new Rebuilding(Model, tries[at].Pricer, known, clock, tries[at].Found.Add).Run(tries[at].Kept, best, goal, tries[at].Random));
-            foreach (var pattern in tries.SelectMany(each => each.Found))
-            {
-                Keep(pattern);
-            }
-
-            foreach (var solution in solutions)
-            {
-                Offer(solution);
-            }
+            neighbourhoods.Rebuild(goal, duals, boardDuals);
         }
     }
 
-    /// <summary>
-    /// The cuts that stay: all but a few bought boards and some others, those first that cost more than the linear program's prices
-    /// give for what they make: these losses add up to what the plan costs more than the bound.
-    /// </summary>
-    private List<(Pattern Pattern, int Count)> Keepers(Solution best)
-    {
-        var losses = best.Cuts.Select(cut => Math.Max(0, CostWeights.Blend(Model).Of(cut.Pattern) - boardDuals[cut.Pattern.Board.Index]
-            - cut.Pattern.Cover.Sum(cover => duals[cover.Row] * Share(cover.Row, cover.Amount)))).ToList();
-        var even = 1e-9 + (losses.Sum() / Math.Max(1, losses.Count));
-        var order = best.Cuts.Select((cut, at) => (Cut: cut, At: -Math.Log(1 - random.NextDouble()) / (losses[at] + even)))
-            .OrderBy(entry => entry.At).Select(entry => entry.Cut).ToList();
-        var free = LeastFreed + random.Next(1 + Math.Min(20, best.Cuts.Count / 2));
-        return [.. order.Where(cut => cut.Pattern.Money == 0).Skip(free), .. order.Where(cut => cut.Pattern.Money > 0).Skip(BoughtFreed)];
-    }
-
-    private double Share(int row, long amount) => Model.Rows[row] is StripRow ? (double)amount / Model.Rows[row].Needed : amount;
-
-    /// <summary>
-    /// Two dives at a time, and for each the integer program on what its last boards should make. Always two, whatever the machine
-    /// has, so that the plan is the same everywhere.
-    /// </summary>
+    /// <summary>Two dives, and for each the integer program on what its last boards should make.</summary>
     private void DiveTwice(int discrepancies)
     {
-        var known = Pool();
-        var tries = rebuilders.Select((each, n) => (Pricer: each, Discrepancies: discrepancies + n, Random: new Random(random.Next()), Found: new List<Pattern>())).ToList();
-        var solutions = new (Solution? Dived, Solution? Rebuilt)[tries.Count];
-        Parallel.For(0, tries.Count, at =>
+        var (best, known) = (Best, hand.Patterns());
+        two.Run(n => (pricing, dice, found) =>
         {
-            var (pricing, discrepancy, dice, found) = tries[at];
-            var dive = new Dive(Model, pricing, known, clock, found.Add);
-            var dived = dive.Run(discrepancies == 0 ? null : Best, discrepancy, dice);
-            var beaten = dived is not null && dived.Beats(Best) ? dived : Best;
-            solutions[at] = (dived, beaten is { IsComplete: true } && dive.Sound.Count > 0
-                ? new Rebuilding(Model, pricing, [.. known, .. found], clock, found.Add).Run(dive.Sound, beaten, PoolGoal.Money, dice)
-                : null);
+            var met = new List<Pattern>();
+            var dive = new Dive(Model, pricing, known, clock, Meet);
+            var dived = dive.Run(discrepancies + n == 0 ? null : best, discrepancies + n, dice);
+            var beaten = dived is not null && dived.Beats(best) ? dived : best;
+            return [dived, beaten is { IsComplete: true } && dive.Sound.Count > 0
+                ? new Rebuilding(Model, pricing, [.. known, .. met], clock, found).Run(dive.Sound, beaten, PoolGoal.Money, dice)
+                : null];
+
+            void Meet(Pattern pattern)
+            {
+                met.Add(pattern);
+                found(pattern);
+            }
         });
-        foreach (var pattern in tries.SelectMany(each => each.Found))
-        {
-            Keep(pattern);
-        }
-
-        foreach (var (dived, rebuilt) in solutions)
-        {
-            Offer(dived);
-            Offer(rebuilt);
-        }
     }
-
-    private Dive Dive() => new(Model, pricer, [.. pool.Values], clock, Keep);
-
-    private List<Pattern> Pool() => [.. pool.Values];
 
     private void TakeBound(MasterProblem master, long[] need)
     {
         var prices = PriceList.FromDuals(Model.Rows, master.CoverDuals, need, 0);
         Bound = Math.Max(Bound, SafeBound.Of(Model, pricer, prices));
-    }
-
-    private void Keep(Pattern pattern)
-    {
-        if (pattern.Cover.Length == 0)
-        {
-            return;
-        }
-
-        if (!pool.TryGetValue(pattern.Key, out var known) || pattern.Worth < known.Worth)
-        {
-            pool[pattern.Key] = pattern;
-        }
-    }
-
-    private void Offer(Solution? solution)
-    {
-        if (solution is not null && solution.Beats(Best))
-        {
-            Best = solution;
-            improved();
-        }
     }
 }
