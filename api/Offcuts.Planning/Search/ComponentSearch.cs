@@ -80,7 +80,7 @@ internal sealed class ComponentSearch
     public void Start()
     {
         hand.Keep(warm.Patterns);
-        hand.Offer(Model.Rows.Count == 0 ? new Solution(Model, []) : GreedyStart.Run(Model, pricer, warm.Cuts, hand.Keep));
+        hand.Offer(Model.Rows.Count == 0 ? new Solution(Model, []) : GreedyStart.Run(Model, pricer, clock, warm.Cuts, hand.Keep));
         if (warm.Cuts.Count > 0 && Best is { IsComplete: false })
         {
             StartFromNothing();
@@ -108,7 +108,7 @@ internal sealed class ComponentSearch
         if (!hasStartedFromNothing)
         {
             hasStartedFromNothing = true;
-            hand.Offer(GreedyStart.Run(Model, pricer, [], hand.Keep));
+            hand.Offer(GreedyStart.Run(Model, pricer, clock, [], hand.Keep));
         }
     }
 

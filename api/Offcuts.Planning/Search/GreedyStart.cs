@@ -6,7 +6,7 @@ namespace Offcuts.Planning.Search;
 
 /// <summary>
 /// The first plan: one board after another, each time the pattern that gets the most wood into parts for what the board costs.
-/// It heeds no clock, so that there always is a plan. Large and long parts count a little more than their area, so that they are served while there are boards for them.
+/// It goes on when time is up, so that there always is a plan, but hurries then. Large and long parts count a little more than their area, so that they are served while there are boards for them.
 /// </summary>
 internal static class GreedyStart
 {
@@ -16,9 +16,10 @@ internal static class GreedyStart
     /// <summary>The plan.</summary>
     /// <param name="model">The model.</param>
     /// <param name="pricer">Finds the patterns.</param>
+    /// <param name="clock">When to hurry.</param>
     /// <param name="begun">Cuts that are part of the plan; what they leave to be made is planned.</param>
     /// <param name="found">Told of every pattern.</param>
-    public static Solution Run(PlanningModel model, PatternPricer pricer, IReadOnlyList<(Pattern Pattern, int Count)> begun, Action<Pattern> found)
+    public static Solution Run(PlanningModel model, PatternPricer pricer, SearchClock clock, IReadOnlyList<(Pattern Pattern, int Count)> begun, Action<Pattern> found)
     {
         var rest = Remainder.After(model, begun);
         var cuts = new List<(Pattern, int)>(begun);
@@ -35,11 +36,12 @@ internal static class GreedyStart
                 break;
             }
 
-            // Several a round, as long as they do not take from each other: pricing again for each costs more than it brings.
-            var most = 1 + (ranked.Count / 10);
+            // Several a round, as long as they do not take from each other: pricing again for each costs more than it brings. All of them if time is up.
+            var hurry = clock.IsOver;
+            var most = hurry ? ranked.Count : 1 + (ranked.Count / 10);
             foreach (var pattern in ranked.Take(most))
             {
-                if (pattern == ranked[0] || IsOpen(pattern))
+                if (pattern == ranked[0] || (IsOpen(pattern) && (hurry || pattern.Money == 0 || cuts.Count == 0)))
                 {
                     Take(pattern);
                 }
@@ -48,8 +50,7 @@ internal static class GreedyStart
 
         return new Solution(model, cuts);
 
-        bool IsOpen(Pattern pattern) => rest.Has(pattern.Board)
-            && pattern.Cover.All(cover => cover.Amount <= rest.Need[cover.Row]) && (pattern.Money == 0 || cuts.Count == 0);
+        bool IsOpen(Pattern pattern) => rest.Has(pattern.Board) && pattern.Cover.All(cover => cover.Amount <= rest.Need[cover.Row]);
 
         void Take(Pattern pattern)
         {
