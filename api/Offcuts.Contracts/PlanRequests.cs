@@ -5,7 +5,7 @@ namespace Offcuts.Contracts;
 /// <param name="Inline">What is to be used instead of what is stored.</param>
 /// <param name="BudgetMs">Time allowed in milliseconds, 100 to 300000.</param>
 /// <param name="Seed">Seed of every random choice, 0 or more.</param>
-/// <param name="From">Id of an earlier plan to start from: what still can be is kept, and the answer says what has changed; null to plan from nothing.</param>
+/// <param name="From">Id of an earlier plan to start from: what still can be is kept, the boards that it holds count as free, and the answer says what has changed; null to plan from nothing.</param>
 public sealed record PlanRequest(string? Design = null, InlineProblem? Inline = null, int BudgetMs = 5000, int Seed = 1, string? From = null);
 
 /// <summary>What a plan is made from, given with the request; what is null comes from the store.</summary>

@@ -75,12 +75,20 @@ public sealed class BoardStore(Database database, TimeProvider clock)
     }
 
     /// <summary>All boards that a plan may take, as they are at one moment, oldest first; of several alike those that no plan holds.</summary>
-    public IReadOnlyList<Board> ListFree()
+    /// <param name="heldBy">A plan whose boards count as free, because the new plan is to take its place; null for none.</param>
+    public IReadOnlyList<Board> ListFree(string? heldBy = null)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
-        return [.. BoardTable.Read(transaction, connection.Query<BoardRow>($"{BoardTable.Rows} WHERE status = 'free' ORDER BY sequence", transaction: transaction))
-            .Select(state => state.ToBoard()).Select(board => board with { Quantity = board.FreeQuantity, Holds = [] })];
+        var rows = connection.Query<BoardRow>(
+            $"""
+            {BoardTable.Rows}
+            WHERE status = 'free' OR sequence IN (SELECT board_sequence FROM reservations WHERE plan_id = @HeldBy) ORDER BY sequence
+            """,
+            new { HeldBy = heldBy },
+            transaction);
+        return [.. BoardTable.Read(transaction, rows)
+            .Select(state => state.ToBoard().ReleasedBy(heldBy)).Select(board => board with { Quantity = board.FreeQuantity, Holds = [] })];
     }
 
     /// <summary>All boards, as they are at one moment, oldest first.</summary>

@@ -69,11 +69,13 @@ public sealed class BuildStore(Database database, TimeProvider clock)
             return build;
         }
 
-        var open = wanted.Where(board => build?.Closed.Any(closed => closed.Number == board.Number) != true);
+        var open = wanted.Where(board => build?.HasCut(board.Number) != true);
         var refused = open.GroupBy(board => board.Expected.Id, StringComparer.Ordinal).Select(alike => Take(change, planId, [.. alike])).OfType<string>().ToList();
         if (refused.Count > 0)
         {
-            throw new OffcutsException(ErrorCode.Conflict, $"Plan {planId} cannot be accepted. {string.Join(" ", refused)} Plan again from what there is.");
+            throw new OffcutsException(
+                ErrorCode.Conflict,
+                $"Plan {planId} cannot be accepted. {string.Join(" ", refused)} Plan again from what there is; what another plan holds is free once that is released.");
         }
 
         var accepted = build is null ? new Build(change.Now, true, []) : build with { IsOpen = true };
@@ -100,7 +102,7 @@ public sealed class BuildStore(Database database, TimeProvider clock)
     public void Expire(TimeSpan after)
     {
         var latest = clock.GetUtcNow() - after;
-        foreach (var planId in Holding().Where(planId => IsOver(Find(planId))))
+        foreach (var (planId, _) in FindAll(Holding()).Where(held => IsOver(held.Value)))
         {
             using var change = StockChange.Begin(database, clock);
             // It may have been cut or released since it was looked at.
@@ -125,7 +127,7 @@ public sealed class BuildStore(Database database, TimeProvider clock)
 
         foreach (var board in boards)
         {
-            if (build.Closed.Any(closed => closed.Number == board.Number))
+            if (build.HasCut(board.Number))
             {
                 throw new OffcutsException(
                     ErrorCode.Conflict,
@@ -173,8 +175,7 @@ public sealed class BuildStore(Database database, TimeProvider clock)
             new { PlanId = planId },
             change.Transaction)))
         {
-            var board = state.ToBoard();
-            change.Write(board.WithHolds([.. board.Holds.Where(hold => hold.PlanId != planId)]), state);
+            change.Write(state.ToBoard().ReleasedBy(planId), state);
         }
 
         var released = build.Closed.Count == 0 ? null : build with { IsOpen = false };

@@ -75,6 +75,9 @@ public sealed record Board
         Status = holds.Count == Quantity ? BoardStatus.Reserved : Holds.Count > 0 || holds.Count > 0 ? BoardStatus.Free : Status,
     };
 
+    /// <summary>The board as it stands once a plan has given back what it holds of it.</summary>
+    public Board ReleasedBy(string? planId) => WithHolds([.. Holds.Where(hold => hold.PlanId != planId)]);
+
     /// <summary>What is left once the plan that holds one of them has cut it: one fewer, or the last one, used.</summary>
     public Board Without(Hold hold)
     {

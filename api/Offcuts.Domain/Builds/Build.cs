@@ -4,7 +4,12 @@ namespace Offcuts.Domain;
 /// <param name="AcceptedAt">When its boards were taken.</param>
 /// <param name="IsOpen">Whether it still holds the boards that are not cut; false once they were given back.</param>
 /// <param name="Closed">The boards that are cut, in the order in which that was said.</param>
-public sealed record Build(DateTimeOffset AcceptedAt, bool IsOpen, IReadOnlyList<ClosedBoard> Closed);
+public sealed record Build(DateTimeOffset AcceptedAt, bool IsOpen, IReadOnlyList<ClosedBoard> Closed)
+{
+    /// <summary>Whether a board is cut.</summary>
+    /// <param name="number">Its number in the plan.</param>
+    public bool HasCut(int number) => Closed.Any(closed => closed.Number == number);
+}
 
 /// <summary>A board that a build has cut, and what became of its wood.</summary>
 /// <param name="Number">Its number in the plan.</param>

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Documents.Tables;
+using Offcuts.Host.Builds;
 using Offcuts.Host.Http;
 using Offcuts.Host.Shops;
 using Offcuts.Storage;
@@ -10,7 +11,7 @@ namespace Offcuts.Host.Boards;
 /// <summary>Boards as tables for spreadsheets: <c>/v1/board-exports</c>, and tables sent to <c>/v1/board-imports</c>.</summary>
 internal static class BoardTableEndpoint
 {
-    public static ContentHttpResult Export(HttpRequest request, BoardStore boards, Workshop workshop)
+    public static ContentHttpResult Export(HttpRequest request, BoardStore boards, Workshop workshop, Expiry expiry)
     {
         var faults = new Faults();
         QueryReader.CheckNames(request.Query, ["separator"], faults);
@@ -27,6 +28,7 @@ internal static class BoardTableEndpoint
         }
 
         faults.ThrowIfAny();
+        expiry.Run();
         return TypedResults.Text(BoardTable.Write(boards.ListAll(), workshop.Shop().Unit, separator), "text/csv; charset=utf-8");
     }
 

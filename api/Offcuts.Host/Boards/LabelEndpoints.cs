@@ -85,7 +85,7 @@ internal static class LabelEndpoints
             return [.. ids.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(written =>
                 BoardIds.TryNormalise(written, out var id) && boards.Find(id) is { } board
                     ? board
-                    : throw new OffcutsException(ErrorCode.NotFound, $"There is no board '{written}'. List the boards to see which there are."))];
+                    : throw BoardEndpoints.NoBoard(written))];
         }
 
         return [.. boards.ListAll().Where(board => board.Status is BoardStatus.Free or BoardStatus.Reserved && (place is null || board.Place == place))];

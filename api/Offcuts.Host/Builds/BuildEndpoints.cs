@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
@@ -54,7 +53,7 @@ internal static class BuildEndpoints
         var faults = new Faults();
         var reports = entry.Boards is { } said
             ? [.. faults.Entries("#/boards", said, plan.Boards.Count, least: 1).Select(board => ClosingMapping.ToReport(board.Entry, $"#/boards/{board.Index}", faults))]
-            : plan.Boards.Where(board => build?.Closed.Any(closed => closed.Number == board.Number) != true).Select(board => new BoardReport { Number = board.Number }).ToList();
+            : plan.Boards.Where(board => build?.HasCut(board.Number) != true).Select(board => new BoardReport { Number = board.Number }).ToList();
         faults.ThrowIfAny();
         if (reports.Count == 0)
         {
@@ -70,13 +69,13 @@ internal static class BuildEndpoints
     private static (StoredPlanRun Run, Plan Plan, PlanningProblem Problem) Read(string id, PlanStore plans, Workshop workshop)
     {
         var run = PlanEndpoints.FindRun(id, plans);
-        if (run.Plan is not { } stored)
+        if (run.Plan is null)
         {
             throw new OffcutsException(ErrorCode.Conflict, $"Plan {run.Asked.Id} is {Words.Of(run.State)} and has no boards to take.");
         }
 
-        var problem = ProblemMapping.Read(run.Asked.Problem, workshop.Catalogue());
-        return (run, ResultReading.ToPlan(JsonSerializer.Deserialize(stored, WireJson.Default.PlanResult)!, problem), problem);
+        var (problem, plan) = EarlierPlans.Read(run, workshop.Catalogue());
+        return (run, plan, problem);
     }
 
     private static Ok<PlanRecord> Told(StoredPlanRun run, BuildStore builds, Workshop workshop) =>

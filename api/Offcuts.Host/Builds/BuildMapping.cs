@@ -11,14 +11,16 @@ internal static class BuildMapping
         build is null || plan.Plan is not { } result ? plan : plan with { Build = ToRecord(build, result, shop) };
 
     /// <summary>The state in a word.</summary>
-    public static string StateOf(Build build, PlanResult plan) =>
-        build.Closed.Count == plan.Boards.Count ? "built"
+    /// <param name="build">The build.</param>
+    /// <param name="boards">How many boards its plan cuts.</param>
+    public static string StateOf(Build build, int boards) =>
+        build.Closed.Count == boards ? "built"
         : !build.IsOpen ? "stopped"
         : build.Closed.Count > 0 ? "under-way"
         : "accepted";
 
     private static BuildRecord ToRecord(Build build, PlanResult plan, Shop shop) => new(
-        StateOf(build, plan), build.AcceptedAt,
+        StateOf(build, plan.Boards.Count), build.AcceptedAt,
         shop.HoldDays is { } days && build.IsOpen && build.Closed.Count == 0 ? build.AcceptedAt + TimeSpan.FromDays(days) : null,
         [.. plan.Boards.Select(board => ToRecord(board, build, build.Closed.FirstOrDefault(closed => closed.Number == board.Number)))]);
 

@@ -12,9 +12,6 @@ internal static class RequestBody
     /// <summary>Whether the body is a document as people write it, YAML (RFC 9512).</summary>
     public static bool IsDocument(HttpRequest request) => IsOf(request, "application/yaml");
 
-    private static bool IsOf(HttpRequest request, string mediaType) =>
-        MediaTypeHeaderValue.TryParse(request.ContentType, out var type) && type.MediaType.Equals(mediaType, StringComparison.OrdinalIgnoreCase);
-
     /// <summary>Whether the body is a table as spreadsheets write it (RFC 7111).</summary>
     public static bool IsTable(HttpRequest request) => IsOf(request, "text/csv");
 
@@ -54,6 +51,9 @@ internal static class RequestBody
     internal static string PointerOf(string? path) =>
         "#" + (path ?? "$")[1..].Replace("['", "/", StringComparison.Ordinal).Replace("']", "", StringComparison.Ordinal)
             .Replace('.', '/').Replace('[', '/').Replace("]", "", StringComparison.Ordinal);
+
+    private static bool IsOf(HttpRequest request, string mediaType) =>
+        MediaTypeHeaderValue.TryParse(request.ContentType, out var type) && type.MediaType.Equals(mediaType, StringComparison.OrdinalIgnoreCase);
 
     private static OffcutsException Invalid(string pointer, string detail, int? line) =>
         new(ErrorCode.Invalid, "The body cannot be read as asked: see errors.", new InputFault(pointer, detail, line));

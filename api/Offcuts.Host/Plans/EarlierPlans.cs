@@ -6,7 +6,7 @@ using Offcuts.Storage;
 
 namespace Offcuts.Host.Plans;
 
-/// <summary>Plans made before, back in the domain: to draw them, or to start a new one from them.</summary>
+/// <summary>Plans made before, back in the domain: to build them, to tell how they went, or to start a new one from them.</summary>
 internal sealed class EarlierPlans(PlanStore store, Workshop workshop)
 {
     /// <summary>The id of the plan that a new one is to start from.</summary>

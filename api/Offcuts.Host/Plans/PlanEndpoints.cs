@@ -31,8 +31,8 @@ internal static class PlanEndpoints
         CancellationToken cancellationToken)
     {
         var asked = await RequestBody.ReadAsync(request, WireJson.Default.PlanRequest, cancellationToken);
-        var (problem, design) = builder.Build(asked);
         var from = asked.From is { } id ? earlier.IdOf(id) : null;
+        var (problem, design) = builder.Build(asked, from);
         var run = queue.Add(new NewPlanRun(
             RandomNumberGenerator.GetString(IdSigns, 8), design.Name, design.Version, design.Reference, asked.BudgetMs, asked.Seed, ProcessMark.Mine,
             JsonSerializer.Serialize(ProblemMapping.ToRecord(problem), WireJson.Default.InlineProblem), from));
@@ -127,7 +127,7 @@ internal static class PlanEndpoints
         var record = ToRecord(run, run.Plan is { } plan ? JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult) : null);
         return new(
             record.Id, record.State, record.RequestedAt, record.Design, record.Plan?.Status, record.Plan?.Currency, record.Plan?.TotalCost, record.Plan?.Gap,
-            build is not null && record.Plan is { } result ? BuildMapping.StateOf(build, result) : null);
+            build is not null && record.Plan is { } result ? BuildMapping.StateOf(build, result.Boards.Count) : null);
     }
 
     /// <summary>The run of this id, whose letters may be of any case.</summary>

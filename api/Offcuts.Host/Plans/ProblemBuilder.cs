@@ -12,7 +12,10 @@ namespace Offcuts.Host.Plans;
 /// <summary>Makes the planning problem of a request: what it gives inline, and the rest from the store as it is now.</summary>
 internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, OfferStore offers, DesignStore designs, Expiry expiry, TimeProvider clock)
 {
-    public (PlanningProblem Problem, PlanDesign Design) Build(PlanRequest request)
+    /// <summary>The problem, and the design by which it is listed.</summary>
+    /// <param name="request">What was asked for.</param>
+    /// <param name="from">Id of the plan that the new one starts from, and whose place it is to take; null for none.</param>
+    public (PlanningProblem Problem, PlanDesign Design) Build(PlanRequest request, string? from)
     {
         var faults = new Faults();
         faults.Count("#/budgetMs", request.BudgetMs, 100, 300_000);
@@ -38,7 +41,7 @@ internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, Offer
         {
             Stock = inline.Stock is { } stock
                 ? ProblemMapping.ToStock(stock, catalogue, clock.GetUtcNow(), "#/inline/stock", faults)
-                : boards.ListFree(),
+                : boards.ListFree(heldBy: from),
             Offers = wood,
             Design = design,
             Shop = shop,

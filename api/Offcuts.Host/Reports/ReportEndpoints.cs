@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
@@ -21,9 +20,10 @@ internal static class ReportEndpoints
         app.MapMethods("/v1/reports/pile/chart", ["GET", "HEAD"], GetPileChart);
     }
 
-    private static Ok<BuildYieldPage> ListBuilds(HttpRequest request, BuildStore builds, PlanStore plans, Workshop workshop)
+    private static Ok<BuildYieldPage> ListBuilds(HttpRequest request, BuildStore builds, PlanStore plans, Workshop workshop, Expiry expiry)
     {
         var (before, limit) = new QueryReader(request.Query).Page();
+        expiry.Run();
         var (found, next) = builds.List(before, limit);
         var catalogue = workshop.Catalogue();
         return TypedResults.Ok(new BuildYieldPage(
@@ -38,12 +38,11 @@ internal static class ReportEndpoints
 
     private static BuildYieldRecord ToRecord(Build build, StoredPlanRun run, SpeciesCatalogue catalogue)
     {
-        var problem = ProblemMapping.Read(run.Asked.Problem, catalogue);
-        var result = JsonSerializer.Deserialize(run.Plan!, WireJson.Default.PlanResult)!;
-        var yield = BuildYield.Of(build, ResultReading.ToPlan(result, problem), problem);
+        var (problem, plan) = EarlierPlans.Read(run, catalogue);
+        var yield = BuildYield.Of(build, plan, problem);
         var currency = problem.Shop.Currency;
         return new BuildYieldRecord(
-            run.Asked.Id, new PlanDesign(run.Asked.DesignName, run.Asked.DesignVersion, run.Asked.DesignReference), BuildMapping.StateOf(build, result), build.AcceptedAt,
+            run.Asked.Id, new PlanDesign(run.Asked.DesignName, run.Asked.DesignVersion, run.Asked.DesignReference), BuildMapping.StateOf(build, plan.Boards.Count), build.AcceptedAt,
             decimal.Round(yield.ConsumedCubicMetres, 9), decimal.Round(yield.PartsCubicMetres, 9), Share(yield.Yield), Share(yield.RackShare),
             MoneyText.ToDecimal(yield.NotSpent, currency), MoneyText.ToDecimal(yield.Spent, currency), currency);
     }

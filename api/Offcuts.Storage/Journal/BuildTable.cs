@@ -9,8 +9,7 @@ namespace Offcuts.Storage;
 internal static class BuildTable
 {
     /// <summary>The build of a plan; null if it is not accepted.</summary>
-    public static Build? Find(SqliteTransaction transaction, string planId) => Read(transaction.Connection!.QuerySingleOrDefault<string>(
-        "SELECT build FROM journal WHERE plan_id = @PlanId ORDER BY line DESC LIMIT 1", new { PlanId = planId }, transaction));
+    public static Build? Find(SqliteTransaction transaction, string planId) => Before(transaction, planId, long.MaxValue);
 
     /// <summary>The build of a plan before a line; null if it was not accepted then.</summary>
     public static Build? Before(SqliteTransaction transaction, string planId, long line) => Read(transaction.Connection!.QuerySingleOrDefault<string>(

@@ -30,7 +30,20 @@ internal sealed class StockChange : IDisposable
     /// <summary>The transaction, to read in.</summary>
     public SqliteTransaction Transaction => transaction;
 
-    public static StockChange Begin(Database database, TimeProvider clock) => new(database.Connect(), clock.GetUtcNow());
+    public static StockChange Begin(Database database, TimeProvider clock)
+    {
+        var connection = database.Connect();
+        try
+        {
+            return new(connection, clock.GetUtcNow());
+        }
+        catch
+        {
+            // Another process may be writing for too long.
+            connection.Dispose();
+            throw;
+        }
+    }
 
     /// <summary>One board as it is now, or null.</summary>
     public BoardState? Find(string id) => touched.TryGetValue(id, out var state) ? state : BoardTable.Find(transaction, id);

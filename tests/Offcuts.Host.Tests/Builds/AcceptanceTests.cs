@@ -58,6 +58,35 @@ public sealed class AcceptanceTests : OwnService
         await Shop.AssertBooksAgreeAsync();
     }
 
+    [Fact]
+    public async Task A_plan_that_starts_from_an_accepted_one_may_take_what_that_holds_but_not_what_others_do()
+    {
+        var id = await Shop.LogAsync(quantity: 3);
+        var (first, other) = (await Shop.PlanAsync(1), await Shop.PlanAsync(1));
+        await Shop.AcceptAsync(first);
+        await Shop.AcceptAsync(other);
+
+        var second = await Shop.PlanAsync(3, from: first);
+        Assert.Equal([id, id], Shop.Boards(second).Select(board => board.GetProperty("boardId").GetString()));
+        Assert.Single(Shop.Boards(await Shop.PlanAsync(3)));
+        Assert.Equal(["kept", "new"], second.GetProperty("plan").GetProperty("changes").GetProperty("boards").EnumerateArray().Select(board => board.GetProperty("change").GetString()).Order());
+
+        // The first keeps what it holds until it is released.
+        var why = await Shop.ConflictAsync(await Shop.AcceptAsync(second));
+        Assert.Contains("1 of 3 are free", why, StringComparison.Ordinal);
+        Assert.Contains(Shop.Id(first), why, StringComparison.Ordinal);
+        await Shop.ReleaseAsync(first);
+        Assert.Equal(HttpStatusCode.OK, (await Shop.AcceptAsync(second)).StatusCode);
+        Assert.Equal(
+            new[] { Shop.Id(other), Shop.Id(second), Shop.Id(second) }.Order(),
+            (await Shop.BoardAsync(id)).GetProperty("holds").EnumerateArray().Select(hold => hold.GetProperty("planId").GetString()!).Order());
+        Assert.Equal("reserved", (await Shop.BoardAsync(id)).GetProperty("status").GetString());
+
+        // A board that is reserved as a whole is seen as well.
+        Assert.Equal(2, Shop.Boards(await Shop.PlanAsync(3, from: second)).Count());
+        await Shop.AssertBooksAgreeAsync();
+    }
+
     [Theory]
     [InlineData("INSERT OR IGNORE INTO reservations SELECT board_sequence, copy, @Plan, 9 FROM reservations", 0)]
     [InlineData("INSERT INTO reservations SELECT board_sequence, copy, @Plan, 9 FROM reservations", null)]

@@ -71,6 +71,17 @@ public sealed class HistoryTests : OwnService
     }
 
     [Fact]
+    public async Task A_size_that_was_estimated_and_then_measured_shows()
+    {
+        const string Measured = """{"species":"white-ash","thicknessMm":25.4,"widthMm":127,"lengthMm":1016}""";
+        var id = await Shop.LogAsync(Measured.Replace("1016", "1016,\"estimated\":{\"length\":true}", StringComparison.Ordinal));
+        await Service.SendAsync("PUT", $"/v1/boards/{id}", Measured);
+        var history = await HistoryAsync(id);
+        Assert.Equal("logged: white ash, 1 x 5 x about 40 in", Text(history, 0));
+        Assert.Equal("changed: size: 1 x 5 x about 40 in -> 1 x 5 x 40 in", Text(history, 1));
+    }
+
+    [Fact]
     public async Task The_report_of_a_build_counts_its_wood_and_money()
     {
         Assert.Empty((await Service.GetAsync("/v1/reports/builds")).GetProperty("items").EnumerateArray());

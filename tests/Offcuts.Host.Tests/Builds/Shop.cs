@@ -19,11 +19,11 @@ internal sealed class Shop(Service service)
         HttpStatusCode.Created)).GetProperty("id").GetString()!;
 
     // Rails that each take a board of the kind above: none has room beside another, nor behind it if they are longer than half of it.
-    public async Task<JsonElement> PlanAsync(int rails, bool buying = false, int length = 900) => await Service.ReadAsync(
+    public async Task<JsonElement> PlanAsync(int rails, bool buying = false, int length = 900, JsonElement? from = null) => await Service.ReadAsync(
         await service.SendAsync(
             "POST", "/v1/plans",
             string.Create(CultureInfo.InvariantCulture, $$"""
-                {"budgetMs":5000,"inline":{"offers":{{(buying ? Offers : "[]")}},
+                {"budgetMs":5000,"from":{{(from is { } earlier ? $"\"{Id(earlier)}\"" : "null")}},"inline":{"offers":{{(buying ? Offers : "[]")}},
                  "design":{"name":"Rails","parts":[{"name":"rail","quantity":{{rails}},"thicknessMm":19.05,"widthMm":100,"lengthMm":{{length}},"species":["white-ash"]}] } } }
                 """),
             prefer: "wait=20"),

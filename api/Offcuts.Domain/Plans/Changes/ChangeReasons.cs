@@ -43,12 +43,8 @@ internal sealed class ChangeReasons
     private ChangeReasonKind? SourceOf(BoardCut board) => board.BoardId is not { } id
         ? offers.ContainsKey((board.OfferId!, board.Size)) ? null : ChangeReasonKind.OfferGone
         : !boards.TryGetValue(id, out var now) || now.Quantity < board.Copy ? ChangeReasonKind.BoardGone
-        : IsAlike(boardsBefore[id], now) ? null
+        : boardsBefore[id].IsSameWoodAs(now) ? null
         : ChangeReasonKind.BoardChanged;
-
-    // What does not bear on how it can be cut: where it lies, where it came from, what is noted.
-    private static bool IsAlike(Board one, Board other) => one.Defects.SequenceEqual(other.Defects)
-        && one with { Defects = other.Defects, Quantity = other.Quantity, Place = other.Place, Source = other.Source, LoggedAt = other.LoggedAt, Note = other.Note, Status = other.Status } == other;
 
     private Dictionary<string, ChangeReasonKind> Parts(Design now)
     {
