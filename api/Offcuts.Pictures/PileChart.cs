@@ -48,8 +48,9 @@ public static class PileChart
     {
         var first = points[0].Day.DayNumber;
         var days = Math.Max(1, Math.Max(today.DayNumber, points[^1].Day.DayNumber) - first);
-        var step = Step(points.Max(point => VolumeText.InUnit(point.CubicMetres, unit)));
-        var most = step * Math.Max(1, decimal.Ceiling(points.Max(point => VolumeText.InUnit(point.CubicMetres, unit)) / step));
+        var highest = points.Max(Volume);
+        var step = Step(highest);
+        var most = step * Math.Max(1, decimal.Ceiling(highest / step));
         for (var value = 0m; value <= most; value += step)
         {
             yield return Shapes.Line(Left, Y(value), Right, Y(value), value == 0 ? "axis" : "grid");
@@ -65,11 +66,13 @@ public static class PileChart
         }
 
         // It stays as it is until the day on which it changes.
-        var line = FormattableString.Invariant($"M{Left:0.##} {Y(VolumeText.InUnit(points[0].CubicMetres, unit)):0.##}")
-            + string.Concat(points.Skip(1).Select(point => FormattableString.Invariant($"H{X(point.Day.DayNumber):0.##}V{Y(VolumeText.InUnit(point.CubicMetres, unit)):0.##}")))
+        var line = FormattableString.Invariant($"M{Left:0.##} {Y(Volume(points[0])):0.##}")
+            + string.Concat(points.Skip(1).Select(point => FormattableString.Invariant($"H{X(point.Day.DayNumber):0.##}V{Y(Volume(point)):0.##}")))
             + FormattableString.Invariant($"H{Right:0.##}");
         yield return new XElement(Shapes.Svg + "path", new XAttribute("class", "fill"), new XAttribute("d", FormattableString.Invariant($"{line}V{Bottom:0.##}H{Left:0.##}Z")));
         yield return new XElement(Shapes.Svg + "path", new XAttribute("class", "pile"), new XAttribute("d", line));
+
+        decimal Volume(PilePoint point) => VolumeText.InUnit(point.CubicMetres, unit);
 
         decimal X(int day) => Left + ((Right - Left) * (day - first) / days);
 

@@ -75,7 +75,7 @@ public sealed class LogTests : IDisposable
         }
 
         using var process = offcuts.Start("/usr/bin/script", ["-qec", "\"$OFFCUTS_PROGRAM\" boards log", "/dev/null"]);
-        // Up recalls the line before; it is changed to 63 in by hand, and the one after is taken back.
+        // Up recalls the line before, which is logged again; the one after the slip is taken back.
         await process.StandardInput.WriteAsync("4/4 x 7 x 62 walnut, rack 2\r\u001b[A\u001b[F\r4/4 x 7 rouhg x 1\r5/4 x 3 x 20\rundo\r2 @ 5/4 x 3 x 21\rtotal\rdone\r");
         await process.StandardInput.FlushAsync();
         var outcome = await Program.FinishAsync(process);
@@ -86,6 +86,8 @@ public sealed class LogTests : IDisposable
         var boards = Items((await offcuts.RunAsync("boards", "list", "--json")).Out);
         Assert.Equal([62m, 62m, 21m], boards.Select(board => board.GetProperty("lengthMm").GetDecimal() / 25.4m));
         Assert.All(boards, board => Assert.Equal("rack 2", board.GetProperty("place").GetString()));
+        // By the journal's own undo: the line that logged it says so.
+        Assert.Contains("log (undone by 4)", (await offcuts.RunAsync("journal", "list")).Out, StringComparison.Ordinal);
     }
 
     private static List<JsonElement> Items(string json) => [.. JsonDocument.Parse(json).RootElement.GetProperty("items").EnumerateArray()];

@@ -1,3 +1,5 @@
+using Offcuts.Pictures.Labels;
+
 namespace Offcuts.Cli.Tests;
 
 public sealed class TableFileTests : IDisposable
@@ -21,7 +23,7 @@ public sealed class TableFileTests : IDisposable
 
         await File.WriteAllTextAsync(file, (await File.ReadAllTextAsync(file)).Replace("~36", "35.75", StringComparison.Ordinal) + ",cherry,1,1,6,40,in\r\n");
         var changed = await offcuts.RunAsync("boards", "import", file);
-        Assert.Equal("Logged 1 boards. Write the ids on their end grain. Changed 1 boards. 1 boards are as the table has them.\n", changed.Err);
+        Assert.Equal("Logged 1 board. Write the ids on their end grain. Changed 1 board. 1 board is as the table has it.\n", changed.Err);
         Assert.Contains("3/4 x 5 1/2 x 35 3/4 in", changed.Out, StringComparison.Ordinal);
 
         var again = await offcuts.RunAsync("boards", "import", file);
@@ -54,5 +56,7 @@ public sealed class TableFileTests : IDisposable
         Assert.DoesNotContain("walnut", svg, StringComparison.Ordinal);
         Assert.StartsWith("<!DOCTYPE html>", (await offcuts.RunAsync("boards", "labels")).Out, StringComparison.Ordinal);
         Assert.Equal(2, (await offcuts.RunAsync("boards", "labels", "--stock", "letter-9x9")).Code);
+        var help = (await offcuts.RunAsync("boards", "labels", "--help")).Out;
+        Assert.All(LabelStock.All, stock => Assert.Contains(stock.Name, help, StringComparison.Ordinal));
     }
 }

@@ -143,7 +143,12 @@ internal sealed class DocumentContext
         }
     }
 
-    private static bool TryUnit(string word, out DisplayUnit unit)
+    /// <summary>What to do about a name that no species has.</summary>
+    public static string UnknownSpecies(string name, SpeciesCatalogue catalogue) =>
+        $"The species {LengthText.Quote(name)} is not known.{(catalogue.Suggest(name) is { } near ? $" Did you mean {near}?" : " See the list of species, or add your own.")}";
+
+    /// <summary>Reads the name of a unit of bare numbers.</summary>
+    public static bool TryUnit(string word, out DisplayUnit unit)
     {
         unit = word is "mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" ? DisplayUnit.Millimetre : DisplayUnit.Inch;
         return unit == DisplayUnit.Millimetre || word is "in" or "inch" or "inches";
@@ -156,9 +161,7 @@ internal sealed class DocumentContext
             return species;
         }
 
-        var meant = catalogue.Suggest(scalar.Text) is { } near ? $" Did you mean {near}?" : " See the list of species, or add your own.";
-        var shown = scalar.Text.Length <= 40 ? scalar.Text : scalar.Text[..40] + "...";
-        Faults.Add(scalar, $"The species '{shown}' is not known.{meant}");
+        Faults.Add(scalar, UnknownSpecies(scalar.Text, catalogue));
         return null;
     }
 

@@ -76,7 +76,7 @@ public static class BoardTable
         return new(added, changed, unchanged, MarkOf(added));
     }
 
-    internal static IEnumerable<string> Cells(Board board, DisplayUnit unit)
+    private static IEnumerable<string> Cells(Board board, DisplayUnit unit)
     {
         var own = TableNumber.UnitOf(board, unit);
         return BoardColumn.All.Select(column => column.Write(board, own));

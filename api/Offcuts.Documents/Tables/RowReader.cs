@@ -186,18 +186,17 @@ internal sealed class RowReader(CsvRow row, DisplayUnit shop, SpeciesCatalogue c
 
     private DisplayUnit Unit(DisplayUnit otherwise)
     {
-        var word = Cell("unit")?.ToLowerInvariant();
-        if (word is null)
+        if (Cell("unit") is not { } word)
         {
             return otherwise;
         }
 
-        if (word is not ("in" or "inch" or "inches" or "mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters"))
+        if (!DocumentContext.TryUnit(word.ToLowerInvariant(), out var unit))
         {
             Fault("unit", $"{LengthText.Quote(word)}: give in or mm.");
         }
 
-        return word.StartsWith('m') ? DisplayUnit.Millimetre : DisplayUnit.Inch;
+        return unit;
     }
 
     private Species? SpeciesOf(string name)
@@ -207,7 +206,7 @@ internal sealed class RowReader(CsvRow row, DisplayUnit shop, SpeciesCatalogue c
             return species;
         }
 
-        Fault("species", $"The species {LengthText.Quote(name)} is not known.{(catalogue.Suggest(name) is { } near ? $" Did you mean {near}?" : " See the list of species, or add your own.")}");
+        Fault("species", DocumentContext.UnknownSpecies(name, catalogue));
         return null;
     }
 

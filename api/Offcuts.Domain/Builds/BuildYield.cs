@@ -31,10 +31,5 @@ public sealed record BuildYield(decimal ConsumedCubicMetres, decimal PartsCubicM
             new Money(bought.Sum(board => plan.PurchaseOf(cuts[board.Number]).Offer.Price.MinorUnits)));
     }
 
-    /// <summary>Several builds together; their money must be of one currency.</summary>
-    public static BuildYield operator +(BuildYield a, BuildYield b) => new(
-        a.ConsumedCubicMetres + b.ConsumedCubicMetres, a.PartsCubicMetres + b.PartsCubicMetres, a.RackCubicMetres + b.RackCubicMetres,
-        a.NotSpent + b.NotSpent, a.Spent + b.Spent);
-
     private static decimal CubicMetres(ClosedBoard board, Area area) => board.Thickness.Millimetres * area.SquareMillimetres / 1_000_000_000m;
 }

@@ -10,7 +10,7 @@ public sealed class HistoryText(DisplayUnit unit, Func<string, string> nameOf)
     /// <summary>A board that came onto the rack: how many, what it is and how large.</summary>
     public string Logged(Board board)
     {
-        var what = $"{nameOf(board.Species)}, {SizeText.Format(board.Size, board.Estimates, unit)}";
+        var what = $"{nameOf(board.Species)}, {Size(board)}";
         return board.Quantity == 1 ? what : string.Create(CultureInfo.InvariantCulture, $"{board.Quantity} of {what}");
     }
 
@@ -19,7 +19,7 @@ public sealed class HistoryText(DisplayUnit unit, Func<string, string> nameOf)
     {
         (string Name, string Was, string Is)[] members =
         [
-            ("species", nameOf(before.Species), nameOf(after.Species)), ("size", SizeText.Format(before.Size, before.Estimates, unit), SizeText.Format(after.Size, after.Estimates, unit)),
+            ("species", nameOf(before.Species), nameOf(after.Species)), ("size", Size(before), Size(after)),
             ("quantity", Text(before.Quantity), Text(after.Quantity)), ("kind", Text(before.Kind), Text(after.Kind)),
             ("surface", Text(before.Surface), Text(after.Surface)), ("appearance", Text(before.Appearance), Text(after.Appearance)),
             ("status", Text(before.Status), Text(after.Status)), ("batch", Text(before.Batch), Text(after.Batch)),
@@ -53,6 +53,8 @@ public sealed class HistoryText(DisplayUnit unit, Func<string, string> nameOf)
             + (cut.Leftovers.Count == 0 ? "nothing left over" : $"left over: {string.Join(", ", cut.Leftovers)}")
             + (cut.Reason is { } reason ? $" ({reason})" : "")));
     }
+
+    private string Size(Board board) => SizeText.Format(board.Size, board.Estimates, unit);
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 

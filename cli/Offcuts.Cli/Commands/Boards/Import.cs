@@ -57,10 +57,12 @@ internal static class Import
             result.ImportedBefore is { } before
                 ? string.Create(CultureInfo.InvariantCulture, $"The new boards of this table were imported before, on {before:yyyy-MM-dd}: none was logged again (--again does).")
                 : null,
-            result.Items.Count > 0 ? string.Create(CultureInfo.InvariantCulture, $"Logged {result.Items.Count} boards. Write the ids on their end grain.") : null,
-            result.Changed is { Count: > 0 } changed ? string.Create(CultureInfo.InvariantCulture, $"Changed {changed.Count} boards.") : null,
-            result.Unchanged > 0 ? string.Create(CultureInfo.InvariantCulture, $"{result.Unchanged} boards are as the table has them.") : null,
+            result.Items.Count > 0 ? $"Logged {Boards(result.Items.Count)}. Write the ids on their end grain." : null,
+            result.Changed is { Count: > 0 } changed ? $"Changed {Boards(changed.Count)}." : null,
+            result.Unchanged > 0 ? $"{Boards(result.Unchanged)} {(result.Unchanged == 1 ? "is as the table has it" : "are as the table has them")}." : null,
         ];
         return parts.Any(part => part is not null) ? string.Join(" ", parts.OfType<string>()) : "The table has no boards.";
     }
+
+    private static string Boards(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? "board" : "boards")}");
 }

@@ -16,11 +16,11 @@ internal static class BuildCommands
 
     public static Verb Accept(Argument<string> plan) => new Verb(
         "accept", "Accept a plan: its boards are held for it and no other plan sees them", "offcuts plans accept last", "offcuts plans accept 3k7m9dxt")
-        .With(plan).Does(run => ChangeAsync(run, (api, id) => api.AcceptPlanAsync(id, run.Cancellation)));
+        .With(plan).Does(run => ChangeAsync(run, plan, (api, id) => api.AcceptPlanAsync(id, run.Cancellation)));
 
     public static Verb Release(Argument<string> plan) => new Verb(
         "release", "Give back the boards that a plan holds and has not cut", "offcuts plans release last")
-        .With(plan).Does(run => ChangeAsync(run, (api, id) => api.ReleasePlanAsync(id, run.Cancellation)));
+        .With(plan).Does(run => ChangeAsync(run, plan, (api, id) => api.ReleasePlanAsync(id, run.Cancellation)));
 
     public static Verb Close(Argument<string> plan) => new Verb(
         "close",
@@ -28,12 +28,12 @@ internal static class BuildCommands
         "offcuts plans close last",
         "offcuts plans close last 2 --leftover \"1 = 5 x 30\" --because \"split end cut off\"",
         "offcuts plans close last 3 --leftover 1=gone --add \"3/4 x 1 1/2 x 20\" --place \"offcut bin\"")
-        .With(plan, Number).With(CloseOptions.All).Does(CloseAsync);
+        .With(plan, Number).With(CloseOptions.All).Does(run => CloseAsync(run, plan));
 
-    private static async Task<int> ChangeAsync(Run run, Func<IOffcutsApi, string, Task<PlanRecord>> change)
+    private static async Task<int> ChangeAsync(Run run, Argument<string> plan, Func<IOffcutsApi, string, Task<PlanRecord>> change)
     {
         var api = await run.ConnectAsync();
-        var record = await change(api, await PlansCommand.PlanAsync(run, api));
+        var record = await change(api, await PlanIds.FindAsync(run, api, run.Get(plan)));
         if (run.Json)
         {
             run.WriteJson(record, ClientJson.Default.PlanRecord);
@@ -50,10 +50,10 @@ internal static class BuildCommands
         return ExitCode.Ok;
     }
 
-    private static async Task<int> CloseAsync(Run run)
+    private static async Task<int> CloseAsync(Run run, Argument<string> plan)
     {
         var api = await run.ConnectAsync();
-        var id = await PlansCommand.PlanAsync(run, api);
+        var id = await PlanIds.FindAsync(run, api, run.Get(plan));
         var before = await api.GetPlanAsync(id, run.Cancellation);
         var record = await api.CloseBoardsAsync(id, await EntryAsync(run, before), run.Cancellation);
         if (run.Json)

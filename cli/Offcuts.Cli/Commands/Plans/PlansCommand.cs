@@ -94,7 +94,7 @@ internal static class PlansCommand
         return ExitCode.Ok;
     }
 
-    internal static Task<string> PlanAsync(Run run, IOffcutsApi api) => PlanIds.FindAsync(run, api, run.Get(Id));
+    private static Task<string> PlanAsync(Run run, IOffcutsApi api) => PlanIds.FindAsync(run, api, run.Get(Id));
 
     private static async Task<int> CancelAsync(Run run)
     {

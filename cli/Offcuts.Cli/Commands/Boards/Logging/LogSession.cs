@@ -77,7 +77,18 @@ internal sealed class LogSession(Run run)
             return;
         }
 
-        await api.DeleteBoardAsync(last.Id, run.Cancellation);
+        try
+        {
+            var history = await api.GetBoardHistoryAsync(last.Id, run.Cancellation);
+            await api.UndoJournalLineAsync(history.Items.Last(item => item.Kind == "log").Line, run.Cancellation);
+        }
+        catch (ApiException refused) when (FaultReport.ProblemIn(refused) is { } problem)
+        {
+            // Somebody else has changed it since.
+            run.Terminal.Say(SafeText.Of(problem.Detail));
+            return;
+        }
+
         tally.RemoveLast();
         carry = before.Pop();
         run.Terminal.Say($"Took back {last.Id}. Now {tally.Total()}.");

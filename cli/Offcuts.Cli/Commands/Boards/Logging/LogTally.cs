@@ -22,11 +22,8 @@ internal sealed class LogTally(DisplayUnit unit)
     public string Total()
     {
         var pieces = boards.Sum(board => board.Quantity);
-        var solid = boards.Where(board => board.Kind != "sheet").ToList();
-        var volume = unit == DisplayUnit.Inch
-            ? string.Create(CultureInfo.InvariantCulture, $"{solid.Sum(board => board.Quantity * BoardMeasure.BoardFeet(Size(board))):0.#} board feet")
-            : string.Create(CultureInfo.InvariantCulture, $"{solid.Sum(board => board.Quantity * BoardMeasure.CubicMetres(Size(board))):0.####} m3");
-        return string.Create(CultureInfo.InvariantCulture, $"{pieces} {(pieces == 1 ? "piece" : "pieces")}, {volume}");
+        var solid = boards.Where(board => board.Kind != "sheet").Sum(board => board.Quantity * BoardMeasure.CubicMetres(Size(board)));
+        return string.Create(CultureInfo.InvariantCulture, $"{pieces} {(pieces == 1 ? "piece" : "pieces")}, {VolumeText.OfCubicMetres(solid, unit)}");
     }
 
     private static Dimensions Size(BoardRecord board) => Lengths.Size(board.ThicknessMm, board.WidthMm, board.LengthMm);
