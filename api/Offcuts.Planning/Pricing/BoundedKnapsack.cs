@@ -12,7 +12,7 @@ internal readonly record struct KnapsackItem(int Size, double Value, int Copies,
 /// </summary>
 internal sealed class BoundedKnapsack
 {
-    private const int Lanes = 4;
+    private const int Lanes = 8;
     private readonly List<Bundle> bundles = [];
 
     // One bit for each cell of a block of lanes, bundle after bundle: whether the bundle is part of the best choice there.
@@ -90,16 +90,16 @@ internal sealed class BoundedKnapsack
         var (size, value, _, _) = bundles[b];
         var cells = best.AsSpan(0, blocks * Lanes);
         var marks = isTraced ? Marks(b) : [];
-        var added = Vector256.Create(value);
+        var added = Vector512.Create(value);
         var block = blocks - 1;
         for (; block * Lanes >= size; block--)
         {
-            var without = Vector256.Create<double>(cells.Slice(block * Lanes, Lanes));
-            var with = Vector256.Create<double>(cells.Slice((block * Lanes) - size, Lanes)) + added;
-            Vector256.Max(without, with).CopyTo(cells[(block * Lanes)..]);
+            var without = Vector512.Create<double>(cells.Slice(block * Lanes, Lanes));
+            var with = Vector512.Create<double>(cells.Slice((block * Lanes) - size, Lanes)) + added;
+            Vector512.Max(without, with).CopyTo(cells[(block * Lanes)..]);
             if (isTraced)
             {
-                marks[block] = (byte)Vector256.GreaterThan(with, without).ExtractMostSignificantBits();
+                marks[block] = (byte)Vector512.GreaterThan(with, without).ExtractMostSignificantBits();
             }
         }
 

@@ -18,9 +18,19 @@ internal sealed class PatternPricer
     /// <summary>Cells of the quick grid: enough for sixteenths of an inch on ten feet.</summary>
     private const int QuickCells = 2_000;
 
+    /// <summary>Cells of the rough grid, for the first rounds: quarters of an inch on ten feet.</summary>
+    private const int RoughCells = 500;
+
+    /// <summary>As long as the rough grid finds so many patterns, it will do.</summary>
+    private const int EnoughRough = 20;
+
+    /// <summary>With fewer boards than this the rough grid is not worth its while.</summary>
+    private const int ManyBoards = 20;
+
     private readonly PlanningModel model;
     private readonly List<BoardView> fine;
     private readonly List<BoardView> quick;
+    private readonly List<BoardView> rough;
     private readonly int mostCells;
     private readonly DividedPricer divided;
     private List<BoardView>? relaxed;
@@ -31,9 +41,10 @@ internal sealed class PatternPricer
 
         // A few boards can be priced on a grid as fine as sizes may ask for; many cannot in a workshop's patience.
         divided = new DividedPricer(model);
-        mostCells = model.Boards.Count <= 20 ? 12_000 : 4_000;
+        mostCells = model.Boards.Count <= ManyBoards ? 12_000 : 4_000;
         fine = Views(mostCells, roundDown: false);
         quick = fine.Exists(view => view.Oriented.MostCellsUsed > QuickCells) ? Views(QuickCells, roundDown: false) : fine;
+        rough = quick.Exists(view => view.Oriented.MostCellsUsed > RoughCells) && model.Boards.Count > ManyBoards ? Views(RoughCells, roundDown: false) : quick;
     }
 
     /// <summary>Views in which no pattern counts for less than it is worth.</summary>
@@ -65,7 +76,7 @@ internal sealed class PatternPricer
 
     /// <summary>
     /// Patterns with negative reduced cost, at most one a board and direction and the best <paramref name="most"/> in all; see
-    /// <see cref="ProfilePricer.Sections"/> for proper ones. The fine grid is used only where the quick one finds nothing and
+    /// <see cref="ProfilePricer.Sections"/> for proper ones. The rough grid is used as long as it finds many, the fine grid only where the quick one finds nothing and
     /// <paramref name="thorough"/> asks for it.
     /// </summary>
     public List<Pattern> Improving(
@@ -75,6 +86,12 @@ internal sealed class PatternPricer
         if (cancellationToken.IsCancellationRequested)
         {
             return [];
+        }
+
+        if (rough != quick && proper
+            && Improving(rough, prices, boardDuals, weights, most, allowed, proper, thorough: false) is { Count: >= EnoughRough } roughly)
+        {
+            return roughly;
         }
 
         var found = Improving(quick, prices, boardDuals, weights, most, allowed, proper, thorough && quick == fine);

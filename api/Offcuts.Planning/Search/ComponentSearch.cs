@@ -2,6 +2,7 @@ using Offcuts.Planning.Bounds;
 using Offcuts.Planning.Master;
 using Offcuts.Planning.Modelling;
 using Offcuts.Planning.Pricing;
+using Offcuts.Planning.Restart;
 
 namespace Offcuts.Planning.Search;
 
@@ -20,6 +21,10 @@ internal sealed class ComponentSearch
     /// <summary>The part of the time left in which a plan for the least possible total is sought.</summary>
     private const int SharpenShare = 2;
 
+    /// <summary>Branching that leaves more than this of the gap brought little, and gets half of the time from then on, down to a least part.</summary>
+    private const double LittleProgress = 0.9;
+    private const double LeastEagerness = 0.125;
+
     /// <summary>With more patterns the program over all of them takes longer than it is worth.</summary>
     private const int MostForWhole = 400;
     private readonly SearchClock clock;
@@ -32,10 +37,13 @@ internal sealed class ComponentSearch
     private readonly Action improved;
     private readonly Random random;
     private readonly WarmStart warm;
+
+    // The part of its time that branching on the purchases gets.
+    private double eagerness = 1;
     private double[] duals = [];
     private double[] boardDuals = [];
     private double leastMissing;
-    private bool isRelaxed;
+    private PatternTransfer? transfer;
     private bool hasDived;
     private bool hasStartedFromNothing;
 
@@ -72,6 +80,9 @@ internal sealed class ComponentSearch
         : (long)Math.Ceiling(Math.Max(0, Bound));
 
     public bool IsProved => Best is { IsComplete: true } best && best.Money <= RoundedBound;
+
+    /// <summary>Whether the linear programs are solved.</summary>
+    public bool IsRelaxed { get; private set; }
 
     /// <summary>How many pieces the earlier plan's cuts give this component; 0 where there is none.</summary>
     public int PiecesKept => warm.Pieces;
@@ -112,15 +123,19 @@ internal sealed class ComponentSearch
         }
     }
 
+    /// <summary>Takes over what another component, of another choice of species, has met and this one can cut as well.</summary>
+    public void Borrow(ComponentSearch other) =>
+        hand.Keep(other.hand.Patterns().Select(pattern => (transfer ??= new PatternTransfer(Model)).Of(pattern, other.Model)).OfType<Pattern>());
+
     /// <summary>Solves the linear programs: patterns for the dives, and the bound on the money.</summary>
     public void Relax()
     {
-        if (isRelaxed)
+        if (IsRelaxed)
         {
             return;
         }
 
-        isRelaxed = true;
+        IsRelaxed = true;
         using var master = new MasterProblem(Model, CostWeights.Blend(Model));
         foreach (var pattern in hand.Patterns())
         {
@@ -129,6 +144,7 @@ internal sealed class ComponentSearch
 
         var need = new Remainder(Model).Need;
         ColumnGeneration.Run(Model, master, pricer, CostWeights.Blend(Model), need, clock, 200, _ => true, hand.Keep);
+
         duals = (double[])master.CoverDuals.Clone();
         boardDuals = (double[])master.BoardDuals.Clone();
         if (Best is { IsComplete: true, Money: 0 })
@@ -144,6 +160,7 @@ internal sealed class ComponentSearch
         {
             master.SetWeights(CostWeights.MoneyOnly);
             ColumnGeneration.Run(Model, master, pricer, CostWeights.MoneyOnly, need, clock, 200, _ => true, hand.Keep);
+
             Bound = ColumnGeneration.TightenBound(Model, master, pricer, need, clock, Bound);
         }
 
@@ -186,12 +203,14 @@ internal sealed class ComponentSearch
         }
     }
 
-    /// <summary>Branches on the purchases until the bound reaches <paramref name="known"/> or the time given is over.</summary>
+    /// <summary>Branches on the purchases until the bound reaches <paramref name="known"/> or a part of the time given is over: a smaller part where branching brought little.</summary>
     public void RaiseBound(long known, TimeSpan share)
     {
         if (!IsProved && known > RoundedBound)
         {
-            Bound = Math.Max(Bound, tree.Raise(hand.Patterns(), Bound, known, share));
+            var gap = known - Bound;
+            Bound = Math.Max(Bound, tree.Raise(hand.Patterns(), Bound, known, share * eagerness));
+            eagerness = known - Bound > LittleProgress * gap ? Math.Max(LeastEagerness, eagerness / 2) : 1;
             improved();
         }
     }

@@ -8,8 +8,14 @@ namespace Offcuts.Planning.Search;
 /// </summary>
 internal sealed class Neighbourhoods(PlanningModel model, SearchClock clock, PlansAtHand hand, TwoAtATime two, Random random)
 {
-    private const int LeastFreed = 6;
+    private const int LeastFreed = 4;
+    private const int MostFreed = 30;
     private const int BoughtFreed = 7;
+    private const double Smaller = 0.8;
+    private const double Larger = 1.15;
+
+    /// <summary>How many boards are freed, in the mean: fewer after programs that were too large to be solved, more after others.</summary>
+    private double freed = 12;
 
     /// <summary>Rebuilds two neighbourhoods of the best plan, which must be complete.</summary>
     /// <param name="goal">What to look for.</param>
@@ -18,11 +24,22 @@ internal sealed class Neighbourhoods(PlanningModel model, SearchClock clock, Pla
     public void Rebuild(PoolGoal goal, double[] duals, double[] boardDuals)
     {
         var (best, known) = (hand.Best!, hand.Patterns());
-        two.Run(_ =>
+        var tooLarge = new bool[TwoAtATime.Times];
+        two.Run(n =>
         {
             var kept = Keepers(best, duals, boardDuals);
-            return (pricing, dice, found) => [new Rebuilding(model, pricing, known, clock, found).Run(kept, best, goal, dice)];
+            return (pricing, dice, found) =>
+            {
+                var rebuilding = new Rebuilding(model, pricing, known, clock, found);
+                var solution = rebuilding.Run(kept, best, goal, dice);
+                tooLarge[n] = rebuilding.WasTooLarge;
+                return [solution];
+            };
         });
+        foreach (var large in tooLarge)
+        {
+            freed = Math.Clamp(freed * (large ? Smaller : Larger), LeastFreed, MostFreed);
+        }
     }
 
     /// <summary>
@@ -36,8 +53,8 @@ internal sealed class Neighbourhoods(PlanningModel model, SearchClock clock, Pla
         var even = 1e-9 + (losses.Sum() / Math.Max(1, losses.Count));
         var order = best.Cuts.Select((cut, at) => (Cut: cut, At: -Math.Log(1 - random.NextDouble()) / (losses[at] + even)))
             .OrderBy(entry => entry.At).Select(entry => entry.Cut).ToList();
-        var free = LeastFreed + random.Next(1 + Math.Min(20, best.Cuts.Count / 2));
-        return [.. order.Where(cut => cut.Pattern.Money == 0).Skip(free), .. order.Where(cut => cut.Pattern.Money > 0).Skip(BoughtFreed)];
+        var free = (int)(freed * (0.6 + (0.8 * random.NextDouble())));
+        return [.. order.Where(cut => cut.Pattern.Money == 0).Skip(free), .. order.Where(cut => cut.Pattern.Money > 0).Skip(Math.Min(BoughtFreed, 1 + (free / 2)))];
     }
 
     private double Share(int row, long amount) => model.Rows[row] is StripRow ? (double)amount / model.Rows[row].Needed : amount;

@@ -138,7 +138,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
             var open = Open(choices.Relaxed());
             foreach (var component in open.Components)
             {
-                component.Relax();
+                Relax(component);
             }
 
             relaxed = open;
@@ -149,9 +149,20 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
         {
             foreach (var component in IsProved && !MayReplace(scenario) ? [] : scenario.Components)
             {
-                component.Relax();
+                Relax(component);
             }
         }
+    }
+
+    /// <summary>Choices of species have most patterns in common: what is met for one need not be found again for the next.</summary>
+    private void Relax(ComponentSearch component)
+    {
+        foreach (var other in component.IsRelaxed ? [] : components.Values.Where(other => other.IsRelaxed))
+        {
+            component.Borrow(other);
+        }
+
+        component.Relax();
     }
 
     private void Dive()

@@ -40,9 +40,10 @@ internal static class PoolProgram
     /// <param name="hint">A solution to start from.</param>
     /// <param name="clock">Limits the time.</param>
     /// <param name="limit">The most time for this program.</param>
+    /// <param name="tooLarge">Called if it was too large to be solved.</param>
     public static Solution? Solve(
         PlanningModel model, IReadOnlyList<Pattern> pool, Remainder rest, IReadOnlyList<(Pattern Pattern, int Count)> kept,
-        long mostMoney, PoolGoal goal, Solution? hint, SearchClock clock, TimeSpan limit)
+        long mostMoney, PoolGoal goal, Solution? hint, SearchClock clock, TimeSpan limit, Action? tooLarge = null)
     {
         using var solver = Solver.CreateSolver("SCIP");
         var time = limit < clock.Left ? limit : clock.Left;
@@ -58,6 +59,11 @@ internal static class PoolProgram
         var variables = Build(solver, model, pool, rest, mostMoney - kept.Sum(cut => cut.Pattern.Money * cut.Count), goal);
         Hint(solver, pool, variables, hint);
         var status = solver.Solve();
+        if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.INFEASIBLE))
+        {
+            tooLarge?.Invoke();
+        }
+
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE))
         {
             return null;

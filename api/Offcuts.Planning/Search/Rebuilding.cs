@@ -13,6 +13,9 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
     private const int MostRounds = 8;
     private const int Enrichments = 3;
 
+    /// <summary>Whether the last integer program was too large to be solved: fewer boards should be freed.</summary>
+    public bool WasTooLarge { get; private set; }
+
     /// <summary>A better plan that keeps these cuts of the incumbent; null if none was found.</summary>
     public Solution? Run(IReadOnlyList<(Pattern Pattern, int Count)> kept, Solution incumbent, PoolGoal goal, Random random)
     {
@@ -34,7 +37,13 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
         var enrichment = new Enrichment(model, pricer, clock);
         var patterns = master.Patterns
             .Concat(enrichment.Run(master.CoverDuals, master.BoardDuals, rest, Enrichments, random))
-            .DistinctBy(pattern => pattern.Key, StringComparer.Ordinal).ToList();
-        return PoolProgram.Solve(model, patterns, rest, kept, incumbent.Money, goal, incumbent, clock, TimeSpan.FromSeconds(0.4));
+            .DistinctBy(pattern => pattern.Key, StringComparer.Ordinal)
+            .Where(pattern => Lacks(master, pattern) <= CostWeights.Blend(model).Of(incumbent) - spent - master.Objective + 1e-6).ToList();
+        return PoolProgram.Solve(
+            model, patterns, rest, kept, incumbent.Money, goal, incumbent, clock, TimeSpan.FromSeconds(0.4), tooLarge: () => WasTooLarge = true);
     }
+
+    /// <summary>What a pattern costs more than it gives at the linear program's prices: one that lacks more than the incumbent costs above the program is in no better plan.</summary>
+    private double Lacks(MasterProblem master, Pattern pattern) => CostWeights.Blend(model).Of(pattern) - master.BoardDuals[pattern.Board.Index]
+        - pattern.Cover.Sum(cover => master.CoverDuals[cover.Row] * (model.Rows[cover.Row] is StripRow row ? (double)cover.Amount / row.Needed : cover.Amount));
 }

@@ -9,6 +9,9 @@ namespace Offcuts.Planning.Search;
 /// </summary>
 internal sealed class TwoAtATime(PlanningModel model, PatternPricer pricer, PlansAtHand hand, Random random)
 {
+    /// <summary>How often a step is done.</summary>
+    public const int Times = 2;
+
     private readonly PatternPricer[] pricers = [pricer, new PatternPricer(model)];
 
     /// <summary>A step: the pricer, the dice and where to put patterns that are found; gives plans, null where there is none.</summary>
