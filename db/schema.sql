@@ -117,6 +117,13 @@ CREATE TABLE offers (
     content TEXT NOT NULL CHECK (json_valid(content))
 ) STRICT;
 
+CREATE TABLE places (
+    name TEXT PRIMARY KEY CHECK (length(name) BETWEEN 1 AND 200),
+    reach TEXT NOT NULL CHECK (reach IN ('easy', 'behind', 'buried')),
+    limit_cubic_mm INTEGER CHECK (limit_cubic_mm > 0),
+    note TEXT CHECK (length(note) <= 2000)
+) STRICT;
+
 CREATE TABLE plan_runs (
     sequence INTEGER PRIMARY KEY,
     id TEXT NOT NULL UNIQUE CHECK (length(id) = 8),

@@ -21,6 +21,10 @@ public interface IOffcutsApi
     [Get("/v1/boards/{id}")]
     Task<BoardRecord> GetBoardAsync(string id, CancellationToken cancellationToken = default);
 
+    /// <summary>The boards that give a piece, the nearest fit first.</summary>
+    [Get("/v1/boards/find")]
+    Task<BoardFindRecord> FindBoardsAsync(FindQuery query, CancellationToken cancellationToken = default);
+
     /// <summary>Everything that ever happened to a board, also one that is no longer in the inventory.</summary>
     [Get("/v1/boards/{id}/history")]
     Task<BoardHistory> GetBoardHistoryAsync(string id, CancellationToken cancellationToken = default);
@@ -79,6 +83,22 @@ public interface IOffcutsApi
     [Get("/v1/board-labels/{sheet}")]
     [Headers("Accept: image/svg+xml")]
     Task<string> GetLabelSheetAsync(int sheet, LabelQuery query, CancellationToken cancellationToken = default);
+
+    /// <summary>The places where boards lie.</summary>
+    [Get("/v1/places")]
+    Task<PlaceList> ListPlacesAsync(CancellationToken cancellationToken = default);
+
+    /// <summary>One place.</summary>
+    [Get("/v1/places/{name}")]
+    Task<PlaceRecord> GetPlaceAsync(string name, CancellationToken cancellationToken = default);
+
+    /// <summary>Says what a place is.</summary>
+    [Put("/v1/places/{name}")]
+    Task<PlaceRecord> ReplacePlaceAsync(string name, [Body] PlaceEntry place, CancellationToken cancellationToken = default);
+
+    /// <summary>Forgets what was said of a place; boards that lie there stay.</summary>
+    [Delete("/v1/places/{name}")]
+    Task DeletePlaceAsync(string name, CancellationToken cancellationToken = default);
 
     /// <summary>The shop.</summary>
     [Get("/v1/shop")]

@@ -15,13 +15,15 @@ public sealed record PlanRequest(string? Design = null, InlineProblem? Inline = 
 /// <param name="Design">What is to be built.</param>
 /// <param name="Rates">What wood is worth to the shop; null to take it from the cheapest offers.</param>
 /// <param name="Today">The day on which the plan is made, for the age of boards; null for the service's day.</param>
+/// <param name="Places">How hard it is to get at the places that boards name; those that are left out are easy.</param>
 public sealed record InlineProblem(
     IReadOnlyList<StockBoard>? Stock = null,
     IReadOnlyList<OfferRecord>? Offers = null,
     ShopEntry? Shop = null,
     DesignEntry? Design = null,
     RatesRecord? Rates = null,
-    DateOnly? Today = null);
+    DateOnly? Today = null,
+    IReadOnlyList<ReachRecord>? Places = null);
 
 /// <summary>A board that a plan may cut.</summary>
 /// <param name="Id">Id, unique among the boards of the request.</param>

@@ -70,6 +70,7 @@ public sealed record GapsRecord(int Number, decimal TotalMm, decimal NearestMm);
 /// <param name="Pieces">All pieces the board falls into, waste included; with the kerfs they cover the board exactly.</param>
 /// <param name="Cuts">The saw cuts in order.</param>
 /// <param name="SpeciesName">The species' name as people say it; null in plans of older versions.</param>
+/// <param name="Reach"><c>behind</c> or <c>buried</c> for a board in stock that is hard to get at; null for any other.</param>
 public sealed record BoardCutRecord(
     int Number,
     string? BoardId,
@@ -84,7 +85,8 @@ public sealed record BoardCutRecord(
     string FirstCut,
     IReadOnlyList<PieceRecord> Pieces,
     IReadOnlyList<CutRecord> Cuts,
-    string? SpeciesName = null);
+    string? SpeciesName = null,
+    string? Reach = null);
 
 /// <summary>A piece, measured from the board's left end and lower edge.</summary>
 /// <param name="Kind"><c>part</c>, <c>strip</c>, <c>leftover</c> or <c>waste</c>.</param>

@@ -5,9 +5,11 @@ using Offcuts.Contracts;
 using Offcuts.Host.Boards;
 using Offcuts.Host.Builds;
 using Offcuts.Host.Designs;
+using Offcuts.Host.Finding;
 using Offcuts.Host.Http;
 using Offcuts.Host.Journals;
 using Offcuts.Host.Offers;
+using Offcuts.Host.Places;
 using Offcuts.Host.Plans;
 using Offcuts.Host.Reports;
 using Offcuts.Host.Shops;
@@ -39,12 +41,14 @@ internal static class OffcutsApi
         .AddSingleton<HistoryStore>()
         .AddSingleton<BuildStore>()
         .AddSingleton<Expiry>()
+        .AddSingleton<PlaceStore>()
         .AddSingleton<ShopStore>()
         .AddSingleton<DesignStore>()
         .AddSingleton<OfferStore>()
         .AddSingleton<PlanStore>()
         .AddSingleton<Workshop>()
         .AddSingleton<PriceListReader>()
+        .AddSingleton<StoredOffers>()
         .AddSingleton<ProblemBuilder>()
         .AddSingleton<EarlierPlans>()
         .AddSingleton<PlanQueue>()
@@ -57,10 +61,12 @@ internal static class OffcutsApi
         app.MapMethods("/health", ["GET", "HEAD"], GetHealth);
         app.MapProblemPages();
         app.MapBoards();
+        app.MapFinding();
         app.MapBoardLines();
         app.MapLabels();
         app.MapJournal();
         app.MapHistory();
+        app.MapPlaces();
         app.MapShop();
         app.MapSpecies();
         app.MapDesigns();

@@ -18,6 +18,9 @@ public sealed record PlanDocument(
     /// <summary>The species' name as people say it; its id if the species list does not have it.</summary>
     internal string Species(string id) => (Catalogue ?? SpeciesCatalogue.Default).NameOf(id);
 
+    /// <summary>Where a board in stock lies, and how hard it is to get at if that is not easy; null if nobody said.</summary>
+    internal string? Lies(Board? stock) => stock is null ? null : PlaceText.Of(stock.Place, Problem.ReachOf(stock));
+
     /// <summary>The board with a number.</summary>
     /// <exception cref="OffcutsException"><see cref="ErrorCode.NotFound"/>: the plan cuts no board of that number.</exception>
     internal BoardCut Board(int number) => Plan.Boards.FirstOrDefault(board => board.Number == number)

@@ -1,4 +1,5 @@
 using Offcuts.Domain;
+using Offcuts.Planning.Modelling;
 using Offcuts.Planning.Search;
 
 namespace Offcuts.Planning;
@@ -21,10 +22,6 @@ public static class Planner
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(limits);
-        return new PlanSearch(problem with { Stock = Counted(problem) }, limits, progress, new SearchClock(limits.Budget, cancellationToken)).Run();
+        return new PlanSearch(problem with { Stock = CountedStock.Of(problem) }, limits, progress, new SearchClock(limits.Budget, cancellationToken)).Run();
     }
-
-    // From here on a board whose size was estimated is only as large as it surely is.
-    private static List<Board> Counted(PlanningProblem problem) =>
-        [.. problem.Stock.Select(board => Estimates.Counted(board, problem.Shop.EstimateMargin)).OfType<Board>()];
 }

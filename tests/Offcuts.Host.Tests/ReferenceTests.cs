@@ -77,7 +77,7 @@ public sealed class ReferenceTests : OwnService
             }
         }
 
-        Assert.Equal(16, tried);
+        Assert.Equal(17, tried);
     }
 
     [Fact]
@@ -122,6 +122,6 @@ public sealed class ReferenceTests : OwnService
             return $"/v1/plans/{id}/closings";
         }
 
-        return path.Replace("{supplier}", "riverbend", StringComparison.Ordinal);
+        return path.Replace("{supplier}", "riverbend", StringComparison.Ordinal).Replace("{name}", "rack%20A", StringComparison.Ordinal);
     }
 }

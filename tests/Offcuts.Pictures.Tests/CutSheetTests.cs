@@ -28,6 +28,18 @@ public class CutSheetTests
     }
 
     [Theory]
+    [InlineData(Reach.Easy, "rack <A>")]
+    [InlineData(Reach.Behind, "rack <A> (behind)")]
+    [InlineData(Reach.Buried, "rack <A> (buried)")]
+    public void It_says_where_a_board_lies_and_whether_that_is_hard_to_get_at(Reach reach, string lies)
+    {
+        var sample = Sample.Document();
+        var page = Page(sample with { Problem = sample.Problem with { Reaches = new Dictionary<string, Reach> { ["rack <A>"] = reach } } });
+        Assert.Single(page.Descendants("td"), cell => cell.Value == lies);
+        Assert.Contains(page.Descendants(), text => text.Name.LocalName == "text" && text.Value.EndsWith($"; lies: {lies}", StringComparison.Ordinal));
+    }
+
+    [Theory]
     [InlineData(PlanStatus.Proved, true)]
     [InlineData(PlanStatus.Feasible, false)]
     [InlineData(PlanStatus.Incomplete, false)]

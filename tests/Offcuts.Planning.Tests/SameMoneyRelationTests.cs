@@ -59,6 +59,13 @@ public sealed class SameMoneyRelationTests
     });
 
     [Fact]
+    public void Boards_that_are_hard_to_get_at_cost_the_same() => Relation.Costs(1, problem => problem with
+    {
+        Stock = [.. problem.Stock.Index().Select(entry => entry.Item with { Place = $"rack {entry.Index % 3}" })],
+        Reaches = new Dictionary<string, Reach> { ["rack 1"] = Reach.Behind, ["rack 2"] = Reach.Buried },
+    });
+
+    [Fact]
     public void A_board_split_at_its_end_costs_what_the_sound_length_does() => Relation.Costs(1, problem => problem.Stock.All(board => board.Defects.Count > 0) ? null
         : problem with { Stock = [.. problem.Stock.Select(SplitAtTheEnd)] });
 

@@ -18,11 +18,17 @@ public sealed record PlanningProblem
     /// <summary>What wood is worth to the shop.</summary>
     public WorthRates Rates { get; init; } = WorthRates.Default;
 
+    /// <summary>How hard it is to get at the boards of a place, by its name; a place that is not here is easy.</summary>
+    public IReadOnlyDictionary<string, Reach> Reaches { get; init; } = new Dictionary<string, Reach>();
+
     /// <summary>The day on which the plan is made, for the age of boards.</summary>
     public DateOnly Today { get; init; }
 
     /// <summary>The plan to start from; null to plan from nothing. It never makes a plan dearer.</summary>
     public EarlierPlan? Earlier { get; init; }
+
+    /// <summary>How hard it is to get at a board.</summary>
+    public Reach ReachOf(Board board) => board.Place is { } place ? Reaches.GetValueOrDefault(place) : Reach.Easy;
 }
 
 /// <summary>What a board foot is worth, before the size of the piece is taken into account.</summary>

@@ -14,7 +14,7 @@ internal static class BoardTableEndpoint
     public static ContentHttpResult Export(HttpRequest request, BoardStore boards, Workshop workshop, Expiry expiry)
     {
         var faults = new Faults();
-        QueryReader.CheckNames(request.Query, ["separator"], faults);
+        FieldReader.CheckNames(request.Query, ["separator"], faults);
         string? word = request.Query["separator"];
         var separator = word switch
         {
@@ -36,7 +36,7 @@ internal static class BoardTableEndpoint
         string text, IQueryCollection query, BoardStore boards, BoardImportStore imports, Workshop workshop)
     {
         var faults = new Faults();
-        QueryReader.CheckNames(query, ["again"], faults);
+        FieldReader.CheckNames(query, ["again"], faults);
         string? word = query["again"];
         if (word is not (null or "true" or "false"))
         {

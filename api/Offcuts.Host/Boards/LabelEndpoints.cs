@@ -30,7 +30,7 @@ internal static class LabelEndpoints
     private static LabelSheet SheetOf(IQueryCollection query, BoardStore boards, Workshop workshop)
     {
         var faults = new Faults();
-        QueryReader.CheckNames(query, ["stock", "ids", "place", "skip"], faults);
+        FieldReader.CheckNames(query, ["stock", "ids", "place", "skip"], faults);
         var stock = StockOf(query["stock"], faults);
         var skip = SkipOf(query["skip"], stock, faults);
         faults.ThrowIfAny();

@@ -4,13 +4,15 @@ using Offcuts.Domain;
 using Offcuts.Host.Builds;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
+using Offcuts.Host.Places;
 using Offcuts.Host.Shops;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Plans;
 
 /// <summary>Makes the planning problem of a request: what it gives inline, and the rest from the store as it is now.</summary>
-internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, OfferStore offers, DesignStore designs, Expiry expiry, TimeProvider clock)
+internal sealed class ProblemBuilder(
+    Workshop workshop, BoardStore boards, PlaceStore places, StoredOffers offers, DesignStore designs, Expiry expiry, TimeProvider clock)
 {
     /// <summary>The problem, and the design by which it is listed.</summary>
     /// <param name="request">What was asked for.</param>
@@ -36,7 +38,7 @@ internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, Offer
             : DesignMapping.ToDesign(JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!, catalogue, shop.Currency, "#/design", faults);
         var wood = inline.Offers is { } given
             ? ProblemMapping.ToOffers(given, catalogue, shop.Currency, "#/inline/offers", faults)
-            : StoredOffers(shop, catalogue, faults);
+            : offers.List(shop, catalogue, faults);
         var problem = new PlanningProblem
         {
             Stock = inline.Stock is { } stock
@@ -46,6 +48,7 @@ internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, Offer
             Design = design,
             Shop = shop,
             Rates = inline.Rates is { } rates ? ProblemMapping.ToRates(rates, shop.Currency, "#/inline/rates", faults) : WorthRates.Default,
+            Reaches = inline.Places is { } said ? PlaceMapping.ToReaches(said, "#/inline/places", faults) : places.Reaches(),
             Today = inline.Today ?? DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime),
         };
         faults.ThrowIfAny();
@@ -55,13 +58,5 @@ internal sealed class ProblemBuilder(Workshop workshop, BoardStore boards, Offer
             Design = DesignResolver.Resolve(design, catalogue.All),
             Rates = inline.Rates is null ? OfferRates.Of(wood) : problem.Rates,
         }, named);
-    }
-
-    private List<Offer> StoredOffers(Shop shop, SpeciesCatalogue catalogue, Faults faults)
-    {
-        var (found, _) = offers.List(new OfferFilter(), 0, Limits.MaxQuantity);
-        return ProblemMapping.ToOffers(
-            [.. found.Select(content => JsonSerializer.Deserialize(content, WireJson.Default.OfferRecord)!)],
-            catalogue, shop.Currency, "#/offers", faults);
     }
 }

@@ -5,6 +5,7 @@ using Offcuts.Host.Boards;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
 using Offcuts.Host.Offers;
+using Offcuts.Host.Places;
 using Offcuts.Host.Shops;
 using Offcuts.Storage;
 
@@ -25,7 +26,8 @@ internal static class ProblemMapping
             new RatesRecord(
                 MoneyText.ToDecimal(problem.Rates.Otherwise, currency),
                 problem.Rates.PerBoardFoot.ToDictionary(rate => rate.Key, rate => MoneyText.ToDecimal(rate.Value, currency))),
-            problem.Today);
+            problem.Today,
+            PlaceMapping.ToRecords(problem.Reaches));
     }
 
     /// <summary>The problem that a run was stored with: complete, its species settled.</summary>
@@ -42,6 +44,7 @@ internal static class ProblemMapping
             Shop = shop,
             Rates = ToRates(record.Rates!, shop.Currency, "#/rates", faults),
             Today = record.Today!.Value,
+            Reaches = PlaceMapping.ToReaches(record.Places ?? [], "#/places", faults),
         };
         faults.ThrowIfAny();
         return problem;

@@ -13,11 +13,11 @@ internal static class ResultMapping
     public static PlanResult ToResult(Plan plan, PlanningProblem problem, SpeciesCatalogue catalogue)
     {
         var currency = problem.Shop.Currency;
-        var places = problem.Stock.ToDictionary(board => board.Id, board => board.Place, StringComparer.Ordinal);
+        var stock = problem.Stock.ToDictionary(board => board.Id, StringComparer.Ordinal);
         return new PlanResult(
             Words.Of(plan.Status), currency, InCurrency(plan.TotalCost), InCurrency(plan.WoodCost), InCurrency(plan.ItemCost),
             InCurrency(plan.WoodBound), decimal.Round(plan.Gap, 6), InCurrency(plan.WorthConsumed), InCurrency(plan.WorthReturned),
-            [.. plan.Boards.Select(board => ToRecord(board, board.BoardId is { } id ? places.GetValueOrDefault(id) : null, problem, catalogue))],
+            [.. plan.Boards.Select(board => ToRecord(board, board.BoardId is { } id ? stock.GetValueOrDefault(id) : null, problem, catalogue))],
             [.. plan.GlueUps.Select(glueUp => ToRecord(glueUp, catalogue))],
             [.. plan.Purchases.Select(purchase => ToRecord(purchase, currency, catalogue))],
             ShoppingLists.Of(plan, problem, catalogue),
@@ -64,16 +64,17 @@ internal static class ResultMapping
 
     public static int Milliseconds(TimeSpan time) => (int)time.TotalMilliseconds;
 
-    private static BoardCutRecord ToRecord(BoardCut board, string? place, PlanningProblem problem, SpeciesCatalogue catalogue) => new(
+    private static BoardCutRecord ToRecord(BoardCut board, Board? stock, PlanningProblem problem, SpeciesCatalogue catalogue) => new(
         board.Number, board.BoardId, board.OfferId, board.Copy, Words.Of(board.Kind), board.Species, Words.Of(board.Surface),
-        ShopMapping.ToRecord(board.Size), place,
+        ShopMapping.ToRecord(board.Size), stock?.Place,
         [.. board.Defects.Select(defect => new DefectRecord(
             defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres))],
         Words.Of(board.FirstCut),
         [.. board.Pieces.Select(piece => ToRecord(piece, problem))],
         [.. board.Cuts.Select(cut => new CutRecord(
             cut.Order, Words.Of(cut.Direction), cut.Kerf.X.Millimetres, cut.Kerf.Y.Millimetres, cut.Kerf.Length.Millimetres, cut.Kerf.Width.Millimetres))],
-        catalogue.NameOf(board.Species));
+        catalogue.NameOf(board.Species),
+        stock is not null && problem.ReachOf(stock) is not Reach.Easy and var reach ? Words.Of(reach) : null);
 
     private static PieceRecord ToRecord(Piece piece, PlanningProblem problem)
     {

@@ -24,6 +24,8 @@ internal static class Examples
         {"text":"3 @ 3/4 x 5 1/2 x 36 ash\n4/4 rough x 7 x ~62 walnut, split 3in end, rack 2\n5/4 x 4 x 30","dryRun":true}
         """;
 
+    public const string Place = """{"reach":"behind","limitM3":0.25,"note":"move the sheets first"}""";
+
     public const string Shop = """{"unit":"inch","currency":"USD","kerfMm":3.175,"planerWidthMm":330.2}""";
 
     public const string Species = """{"id":"osage-orange","name":"osage orange","aliases":["hedge"],"classes":["hardwood"]}""";

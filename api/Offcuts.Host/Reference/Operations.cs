@@ -32,6 +32,18 @@ internal static class Operations
             ],
         },
         new("POST", "/v1/boards", "createBoard", "Logs a board.") { Body = typeof(BoardEntry), Example = Examples.Board },
+        new("GET", "/v1/boards/find", "findBoards", "Which free boards give a piece after milling, by the rules of plans, the nearest fit first; where none does, what comes nearest and why it does not.")
+        {
+            Query =
+            [
+                ("text", "The piece as a maker says it, finished, in any order: walnut 3/4 x 5 x 36. Else give species and sizes."),
+                ("species", "Species id."), ("thicknessMm", "Finished thickness in millimetres."), ("widthMm", "Finished width in millimetres."),
+                ("lengthMm", "Finished length in millimetres."), ("quantity", "How many are wanted; 1 if left out."),
+                ("appearance", "clear (if left out), sound-knots or paint: the least that will do."), ("grain", "fixed (if left out), or free for a piece that may be turned."),
+                ("place", "Only boards that lie there, exactly as entered."), ("batch", "Only boards of that batch, exactly as entered."),
+                ("limit", "The most boards to list, 1 to 500; 20 if left out."),
+            ],
+        },
         new("GET", "/v1/boards/{id}", "getBoard", "One board."),
         new("GET", "/v1/boards/{id}/history", "getBoardHistory", "Everything that ever happened to a board, also one that is no longer in the inventory."),
         new("PUT", "/v1/boards/{id}", "replaceBoard", "Replaces what is known of a board.") { Body = typeof(BoardEntry), Example = Examples.Board },
@@ -61,6 +73,11 @@ internal static class Operations
 
         new("GET", "/v1/board-labels", "getBoardLabels", "Labels with id, species, size and a QR code of the id, one HTML page that prints each sheet on paper of its own.") { Query = Labels },
         new("GET", "/v1/board-labels/{sheet}", "getBoardLabelSheet", "One of those sheets, SVG.") { Query = Labels },
+
+        new("GET", "/v1/places", "listPlaces", "The places where boards lie: how hard each is to get at, and what lies there."),
+        new("GET", "/v1/places/{name}", "getPlace", "One place."),
+        new("PUT", "/v1/places/{name}", "replacePlace", "Says how hard it is to get at a place, which plans heed, and how much it is to hold.") { Body = typeof(PlaceEntry), Example = Examples.Place },
+        new("DELETE", "/v1/places/{name}", "deletePlace", "Forgets what was said of a place; boards that lie there stay."),
 
         new("GET", "/v1/shop", "getShop", "The shop: unit, currency, kerf, allowances, machines."),
         new("PUT", "/v1/shop", "replaceShop", "Replaces the shop; what is left out takes its default.") { Body = typeof(ShopEntry), Example = Examples.Shop },

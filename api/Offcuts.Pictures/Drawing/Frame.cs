@@ -39,7 +39,7 @@ internal sealed class Frame
     {
         const decimal Room = BoardView.PageWidth - 230;
         var wood = $"{Words.Wood(document, board.Species, board.Kind, board.Surface)}, {SizeText.Format(board.Size, document.Unit)}";
-        var place = document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId)?.Place;
+        var place = document.Lies(document.Problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId));
         var size = Lettering.Width(Heading, 16, bold: true) <= Room ? 16m : 12m;
         elements.Add(Shapes.Text(2, Top + 17, size, "start", Lettering.Shorten(Heading, size, Room, bold: true), "strong"));
         elements.Add(Shapes.Text(

@@ -34,7 +34,7 @@ internal static class RackSection
         [
             Table.Tick($"fetched {board.BoardId}"), Markup.Html("strong", null, Words.Name(document, board)),
             Words.Wood(document, board.Species, board.Kind, board.Surface), SizeText.Format(board.Size, document.Unit),
-            stock?.Place ?? "", string.Join("; ", Notes(document, stock)),
+            document.Lies(stock) ?? "", string.Join("; ", Notes(document, stock)),
         ];
     }
 }

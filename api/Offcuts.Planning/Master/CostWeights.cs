@@ -21,5 +21,5 @@ internal readonly record struct CostWeights(double Money, double Worth)
 
     /// <summary>What using a board costs before anything is cut from it.</summary>
     public double OfBoard(PlanningModel model, BoardType board) =>
-        (Money * board.Price) + (Worth * (board.WorthConsumed + model.HandlingPerBoard));
+        (Money * board.Price) + (Worth * (board.WorthConsumed + model.HandlingOf(board)));
 }

@@ -31,6 +31,9 @@ internal sealed class BoardType
     /// <summary>Worth of the whole board in minor units; 0 for a bought one, whose price is its cost.</summary>
     public required double WorthConsumed { get; init; }
 
+    /// <summary>How hard it is to get at the boards in stock.</summary>
+    public Reach Reach { get; init; }
+
     /// <summary>The boards in stock that it stands for; empty for an offer.</summary>
     public required IReadOnlyList<Board> Boards { get; init; }
 

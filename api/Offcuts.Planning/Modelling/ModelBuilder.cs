@@ -63,7 +63,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                 .Where(entry => entry.Shape is not null)
                 .Select(entry => (entry.Board, Shape: entry.Shape!,
                     Worth: Domain.Worth.OfBoard(entry.Board, problem.Rates.Of(entry.Board.Species), problem.Shop.Keep, problem.Today)));
-            foreach (var alike in usable.GroupBy(entry => (BoardClass.Of(entry.Board), entry.Board.Size, entry.Shape.Key, entry.Worth)))
+            foreach (var alike in usable.GroupBy(entry => (BoardClass.Of(entry.Board), entry.Board.Size, entry.Shape.Key, entry.Worth, problem.ReachOf(entry.Board))))
             {
                 var first = alike.First();
                 var supply = new Supply(supplies.Count, alike.Sum(entry => (long)entry.Board.Quantity));
@@ -78,6 +78,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                     Size = first.Board.Size,
                     Price = 0,
                     WorthConsumed = first.Worth.MinorUnits,
+                    Reach = problem.ReachOf(first.Board),
                     Boards = [.. alike.Select(entry => entry.Board).OrderBy(board => board.LoggedAt).ThenBy(board => board.Id, StringComparer.Ordinal)],
                 };
                 boards.Add(board);

@@ -46,8 +46,17 @@ internal sealed class PlanningModel
 
     private double? priceByWorth;
 
-    /// <summary>Minor units that opening one more board counts in the second objective: handling it takes time.</summary>
-    public double HandlingPerBoard => Problem.Rates.Otherwise.MinorUnits / 20.0;
+    /// <summary>
+    /// Minor units that opening one more board counts in the second objective: handling it takes time, and more where others must be moved to get
+    /// at it. A twentieth of what a board foot is worth, a quarter behind others, all of it for one that is buried (this project's judgement:
+    /// nobody shifts a stack for less than a board foot of wood).
+    /// </summary>
+    public double HandlingOf(BoardType board) => Problem.Rates.Otherwise.MinorUnits / board.Reach switch
+    {
+        Reach.Easy => 20.0,
+        Reach.Behind => 4.0,
+        Reach.Buried => 1.0,
+    };
 
     /// <summary>Minor units that one more cut counts in the second objective.</summary>
     public double HandlingPerCut => Problem.Rates.Otherwise.MinorUnits / 100.0;

@@ -32,7 +32,7 @@ internal static class PatternFactory
             Division = division,
             Areas = areas,
             Cover = [.. cover.Select(pair => (pair.Key, pair.Value))],
-            Worth = board.WorthConsumed + model.HandlingPerBoard + Freeing(model, division)
+            Worth = board.WorthConsumed + model.HandlingOf(board) + Freeing(model, division)
                 + areas.Sum(area => Handling(model, area.Sections) - Returned(model, area)),
         };
     }

@@ -68,7 +68,7 @@ internal sealed class ProperPricer(PlanningModel model, OrientedProfile view)
     /// <inheritdoc cref="Value(Pattern, PriceList)"/>
     public static double Value(PlanningModel model, Pattern pattern, PriceList prices) =>
         pattern.Cover.Sum(cover => (prices.Piece[cover.Row] + prices.PerTick[cover.Row]) * Math.Min(cover.Amount, MostCounted(model, cover.Row, prices.Need[cover.Row])))
-        + (prices.WorthWeight * (pattern.Board.WorthConsumed + model.HandlingPerBoard - pattern.Worth));
+        + (prices.WorthWeight * (pattern.Board.WorthConsumed + model.HandlingOf(pattern.Board) - pattern.Worth));
 
     private static long MostCounted(PlanningModel model, int row, long need) => need <= 0 ? need : need + model.Rows[row].MostCounted - model.Rows[row].Needed;
 

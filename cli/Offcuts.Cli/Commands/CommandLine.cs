@@ -3,8 +3,10 @@ using System.Reflection;
 using Offcuts.Cli.Commands.Boards;
 using Offcuts.Cli.Commands.Demo;
 using Offcuts.Cli.Commands.Designs;
+using Offcuts.Cli.Commands.Find;
 using Offcuts.Cli.Commands.Journal;
 using Offcuts.Cli.Commands.Offers;
+using Offcuts.Cli.Commands.Places;
 using Offcuts.Cli.Commands.Plans;
 using Offcuts.Cli.Commands.Prices;
 using Offcuts.Cli.Commands.Reports;
@@ -32,7 +34,7 @@ internal static class CommandLine
 
         Verb[] verbs =
         [
-            BoardsCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
+            BoardsCommand.Create(), FindCommand.Create(), PlacesCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
             ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
             CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];

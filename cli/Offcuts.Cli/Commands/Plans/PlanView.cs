@@ -79,7 +79,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         foreach (var board in plan.Boards)
         {
             var which = Which(board);
-            var place = board.Place is null ? "" : $", {board.Place}";
+            var place = board.Place is null ? "" : $", {board.Place}{(board.Reach is null ? "" : $" ({board.Reach})")}";
             to.WriteLine(SafeText.Of(
                 $"  {Count(board.Number),2}. {which}{place}: {board.SpeciesName ?? board.Species}, {Milled(board.Kind, board.Surface)}, {Lengths.Text(board.Size, unit)}; {First(board)}"));
             foreach (var piece in board.Pieces.Where(piece => piece.Kind != "waste"))
