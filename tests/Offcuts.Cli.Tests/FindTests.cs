@@ -15,7 +15,7 @@ public sealed class FindTests : IDisposable
         var found = await offcuts.RunAsync("find", "ash", "3/4", "x", "5", "x", "20");
         Assert.True(found.Code == 0, found.Err);
         Assert.Equal(
-            $"ID           SIZE  QTY  SURFACE  GIVES    SPENDS  LEFT OVER      PLACE\n{id}  1 x 6 x 60 in    1  rough        2  4.62 USD  6 x 39 3/8 in  rack 2 (behind)\n",
+            $"ID            SIZE  QTY  SURFACE  GIVES    SPENDS  LEFT OVER      PLACE\n{id}  1 x 6 x 60 in    1  rough        2  4.62 USD  6 x 39 3/8 in  rack 2 (behind)\n",
             found.Out);
         Assert.Contains("Looking for white ash, 3/4 x 5 x 20 in finished.", found.Err, StringComparison.Ordinal);
         Assert.Contains("One entry gives 2 in all.", found.Err, StringComparison.Ordinal);
