@@ -87,9 +87,17 @@ internal sealed class MasterProblem : IDisposable
         return true;
     }
 
-    /// <summary>Asks for what is left only, from the boards that are left.</summary>
+    /// <summary>Asks for what is left only, from the boards that are left. What a pattern makes of a part beyond that does not count.</summary>
     public void SetRemainder(Remainder rest)
     {
+        for (var p = 0; p < Patterns.Count; p++)
+        {
+            foreach (var (row, amount) in Patterns[p].Cover.Where(each => model.Rows[each.Row] is PartRow))
+            {
+                cover[row].SetCoefficient(variables[p], Math.Min(amount, rest.Need[row]));
+            }
+        }
+
         for (var row = 0; row < cover.Length; row++)
         {
             cover[row].SetLb(Scaled(model.Rows[row], rest.Need[row]));
