@@ -18,6 +18,7 @@ namespace Offcuts.Contracts;
 /// <param name="Warp">How far it is out of flat and straight; null for a flat board. Solid wood only.</param>
 /// <param name="Ends">The state of its ends; null for unknown.</param>
 /// <param name="Estimated">Which sides were only estimated; null for none. Plans count on less of them.</param>
+/// <param name="Moisture">The last reading of a moisture meter; null if none is known.</param>
 public sealed record BoardEntry(
     string Species,
     decimal ThicknessMm,
@@ -35,7 +36,13 @@ public sealed record BoardEntry(
     string? Batch = null,
     WarpRecord? Warp = null,
     EndsRecord? Ends = null,
-    EstimatesRecord? Estimated = null);
+    EstimatesRecord? Estimated = null,
+    MoistureRecord? Moisture = null);
+
+/// <summary>A reading of a moisture meter.</summary>
+/// <param name="Percent">Moisture content in per cent of the ovendry mass, above 0 and at most 300, to a tenth.</param>
+/// <param name="On">The day of the reading, not in the future; left out, today.</param>
+public sealed record MoistureRecord(decimal Percent, DateOnly? On = null);
 
 /// <summary>Which sides of a board were only estimated.</summary>
 /// <param name="Thickness">Whether its thickness was.</param>
@@ -87,7 +94,8 @@ public sealed record BoardRecord(
     IReadOnlyList<HoldRecord>? Holds = null,
     OriginRecord? Origin = null,
     PriceRecord? Price = null,
-    EstimatesRecord? Estimated = null);
+    EstimatesRecord? Estimated = null,
+    MoistureRecord? Moisture = null);
 
 /// <summary>One of a board's quantity that an accepted plan holds.</summary>
 /// <param name="PlanId">The plan.</param>

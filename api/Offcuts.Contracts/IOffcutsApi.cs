@@ -108,6 +108,22 @@ public interface IOffcutsApi
     [Put("/v1/shop")]
     Task<ShopRecord> ReplaceShopAsync([Body] ShopEntry shop, CancellationToken cancellationToken = default);
 
+    /// <summary>What the shop keeps.</summary>
+    [Get("/v1/keep-rule")]
+    Task<KeepRuleRecord> GetKeepRuleAsync(CancellationToken cancellationToken = default);
+
+    /// <summary>Replaces what the shop keeps.</summary>
+    /// <param name="document">The document as people write it (<c>application/yaml</c>), or a <see cref="KeepRuleEntry"/> (<c>application/json</c>).</param>
+    /// <param name="cancellationToken">Gives up waiting.</param>
+    [Put("/v1/keep-rule")]
+    Task<KeepRuleRecord> ReplaceKeepRuleAsync([Body] HttpContent document, CancellationToken cancellationToken = default);
+
+    /// <summary>Whether a piece is worth keeping.</summary>
+    /// <param name="piece">The piece as a maker says it: <c>3/4 x 2 x 14 walnut</c>.</param>
+    /// <param name="cancellationToken">Gives up waiting.</param>
+    [Get("/v1/keep-rule/answer")]
+    Task<KeepAnswer> AskKeepRuleAsync([AliasAs("piece")] string piece, CancellationToken cancellationToken = default);
+
     /// <summary>All species, the reference list and the shop's own.</summary>
     [Get("/v1/species")]
     Task<SpeciesList> ListSpeciesAsync(CancellationToken cancellationToken = default);

@@ -16,6 +16,7 @@ public sealed record PlanRequest(string? Design = null, InlineProblem? Inline = 
 /// <param name="Rates">What wood is worth to the shop; null to take it from the cheapest offers.</param>
 /// <param name="Today">The day on which the plan is made, for the age of boards; null for the service's day.</param>
 /// <param name="Places">How hard it is to get at the places that boards name; those that are left out are easy.</param>
+/// <param name="KeepRule">What counts as a leftover; null for the stored rule, or, where a shop is given, for none but its keep size.</param>
 public sealed record InlineProblem(
     IReadOnlyList<StockBoard>? Stock = null,
     IReadOnlyList<OfferRecord>? Offers = null,
@@ -23,7 +24,8 @@ public sealed record InlineProblem(
     DesignEntry? Design = null,
     RatesRecord? Rates = null,
     DateOnly? Today = null,
-    IReadOnlyList<ReachRecord>? Places = null);
+    IReadOnlyList<ReachRecord>? Places = null,
+    KeepRuleEntry? KeepRule = null);
 
 /// <summary>A board that a plan may cut.</summary>
 /// <param name="Id">Id, unique among the boards of the request.</param>
@@ -42,6 +44,7 @@ public sealed record InlineProblem(
 /// <param name="Warp">How far it is out of flat and straight; null for a flat board.</param>
 /// <param name="Ends">The state of its ends; null for unknown.</param>
 /// <param name="Estimated">Which sides were only estimated; null for none. The plan counts on less of them.</param>
+/// <param name="Moisture">The last reading of a moisture meter; null if none is known.</param>
 public sealed record StockBoard(
     string Id,
     string Species,
@@ -58,7 +61,8 @@ public sealed record StockBoard(
     string? Batch = null,
     WarpRecord? Warp = null,
     EndsRecord? Ends = null,
-    EstimatesRecord? Estimated = null);
+    EstimatesRecord? Estimated = null,
+    MoistureRecord? Moisture = null);
 
 /// <summary>What a board foot is worth in the shop's currency, before the size of the piece is taken into account.</summary>
 /// <param name="Otherwise">For species that have no rate of their own.</param>

@@ -19,6 +19,7 @@ namespace Offcuts.Contracts;
 /// <param name="Run">How the plan was found.</param>
 /// <param name="Counts">Pieces, spares and gaps of each part for which the design leaves them open; null in plans of older versions.</param>
 /// <param name="Laminations">How the layers of face-glued parts go together; null in plans of older versions.</param>
+/// <param name="Movements">What is to be expected of solid panels and wide parts across the grain over the year; null in plans of older versions.</param>
 /// <param name="Changes">What is otherwise than in the plan that it started from; null if it started from none.</param>
 public sealed record PlanResult(
     string Status,
@@ -39,7 +40,33 @@ public sealed record PlanResult(
     RunRecord Run,
     IReadOnlyList<PartCountRecord>? Counts = null,
     IReadOnlyList<LaminationRecord>? Laminations = null,
-    ChangesRecord? Changes = null);
+    ChangesRecord? Changes = null,
+    IReadOnlyList<MovementRecord>? Movements = null);
+
+/// <summary>What is to be expected of a solid panel, or of a wide part, across the grain over the year: approximate, from the Wood Handbook's equations.</summary>
+/// <param name="Name">Name of the panel or part.</param>
+/// <param name="Species">Species id.</param>
+/// <param name="WidthMm">Finished width across the grain.</param>
+/// <param name="DryPercent">Moisture content in the dry season, rounded.</param>
+/// <param name="DampPercent">Moisture content in the damp season, rounded.</param>
+/// <param name="BuiltPercent">Moisture content when it is built, rounded.</param>
+/// <param name="Measured">Whether that was read on all of its boards lately; else it is midway between the seasons.</param>
+/// <param name="ShrinksMm">By how much it is narrower in the dry season; null if nothing is known of how the species moves.</param>
+/// <param name="GrowsMm">By how much it is wider in the damp season; null likewise.</param>
+/// <param name="EachEdgeMm">The play of each edge where the middle is held; the other edge needs all of both where one is held.</param>
+/// <param name="Text">The same in words, with sizes in the shop's unit.</param>
+public sealed record MovementRecord(
+    string Name,
+    string Species,
+    decimal WidthMm,
+    decimal DryPercent,
+    decimal DampPercent,
+    decimal BuiltPercent,
+    bool Measured,
+    decimal? ShrinksMm,
+    decimal? GrowsMm,
+    decimal? EachEdgeMm,
+    string Text);
 
 /// <summary>How many pieces of a part the plan makes where the design leaves it open.</summary>
 /// <param name="Name">Name of the part.</param>

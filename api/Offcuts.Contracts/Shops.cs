@@ -28,6 +28,9 @@ namespace Offcuts.Contracts;
 /// <param name="ResawCleanupMm">What a resawn slice is sawn thicker than finished.</param>
 /// <param name="HoldDays">For how many days an accepted plan of which nothing is cut holds its boards; null for as long as nobody releases them.</param>
 /// <param name="EstimateMargin">By how much smaller than written a plan counts a side that was only estimated.</param>
+/// <param name="WidePanelMm">The finished width from which a solid panel's movement is warned of.</param>
+/// <param name="Climate">The air in which what the shop builds will live.</param>
+/// <param name="ReadingDays">For how many days a moisture reading counts, 1 to 3650.</param>
 public sealed record ShopEntry(
     string? Unit = null,
     string? Currency = null,
@@ -55,7 +58,10 @@ public sealed record ShopEntry(
     decimal? ResawKerfMm = null,
     decimal? ResawCleanupMm = null,
     int? HoldDays = null,
-    AllowanceRecord? EstimateMargin = null);
+    AllowanceRecord? EstimateMargin = null,
+    decimal? WidePanelMm = null,
+    ClimateRecord? Climate = null,
+    int? ReadingDays = null);
 
 /// <summary>The shop with every value that counts; see <see cref="ShopEntry"/> for what each is.</summary>
 public sealed record ShopRecord(
@@ -85,7 +91,16 @@ public sealed record ShopRecord(
     decimal ResawKerfMm,
     decimal ResawCleanupMm,
     AllowanceRecord EstimateMargin,
+    decimal WidePanelMm,
+    ClimateRecord Climate,
+    int ReadingDays,
     int? HoldDays = null);
+
+/// <summary>The air in which furniture lives over the year.</summary>
+/// <param name="LowHumidityPercent">Relative humidity in the dry season, 5 to 95.</param>
+/// <param name="HighHumidityPercent">Relative humidity in the damp season, 5 to 95.</param>
+/// <param name="TemperatureCelsius">Temperature, 0 to 50.</param>
+public sealed record ClimateRecord(decimal LowHumidityPercent, decimal HighHumidityPercent, decimal TemperatureCelsius);
 
 /// <summary>What milling takes away, in total over both ends, edges or faces, in millimetres.</summary>
 /// <param name="LengthMm">Of the length.</param>

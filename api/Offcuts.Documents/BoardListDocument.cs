@@ -47,6 +47,7 @@ public static class BoardListDocument
             Surface = surface,
             Appearance = fields.Word<Appearance>("appearance") ?? Appearance.Clear,
             Batch = fields.OptionalText("batch"),
+            Moisture = Moisture(fields),
             Warp = Warp(fields, context),
             Ends = Ends(fields),
             Defects = Defects(fields, size, context),
@@ -71,6 +72,11 @@ public static class BoardListDocument
         fields.TryRead(fields.Optional("ends"), (string text, out Ends value, out string? error) => EndsText.TryParse(text, out value, out error), out var ends);
         return ends;
     }
+
+    private static MoistureReading? Moisture(Fields fields) => fields.TryRead(
+        fields.Optional("moisture"), (string text, out MoistureReading value, out string? error) => MoistureText.TryParse(text, out value, out error), out var reading)
+        ? reading
+        : null;
 
     private static List<Defect> Defects(Fields fields, Dimensions board, DocumentContext context)
     {

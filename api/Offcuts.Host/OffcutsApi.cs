@@ -8,6 +8,7 @@ using Offcuts.Host.Designs;
 using Offcuts.Host.Finding;
 using Offcuts.Host.Http;
 using Offcuts.Host.Journals;
+using Offcuts.Host.Keeping;
 using Offcuts.Host.Offers;
 using Offcuts.Host.Places;
 using Offcuts.Host.Plans;
@@ -68,6 +69,7 @@ internal static class OffcutsApi
         app.MapHistory();
         app.MapPlaces();
         app.MapShop();
+        app.MapKeepRule();
         app.MapSpecies();
         app.MapDesigns();
         app.MapOffers();

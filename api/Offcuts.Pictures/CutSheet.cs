@@ -33,7 +33,8 @@ public static class CutSheet
         CountSection.Of(document),
         CautionSection.Mind(document),
         Boards(document),
-        GlueUpSection.Of(document));
+        GlueUpSection.Of(document),
+        MovementSection.Of(document));
 
     private static XElement? Boards(PlanDocument document) => document.Plan.Boards.Count == 0 ? null : Markup.Html(
         "section", "boards", Markup.Html("h2", null, "Boards in cutting order"),

@@ -16,7 +16,10 @@ public sealed record PlanDocument(
     internal DisplayUnit Unit => Problem.Shop.Unit;
 
     /// <summary>The species' name as people say it; its id if the species list does not have it.</summary>
-    internal string Species(string id) => (Catalogue ?? SpeciesCatalogue.Default).NameOf(id);
+    internal string Species(string id) => Species().NameOf(id);
+
+    /// <summary>The species at hand.</summary>
+    internal SpeciesCatalogue Species() => Catalogue ?? SpeciesCatalogue.Default;
 
     /// <summary>Where a board in stock lies, and how hard it is to get at if that is not easy; null if nobody said.</summary>
     internal string? Lies(Board? stock) => stock is null ? null : PlaceText.Of(stock.Place, Problem.ReachOf(stock));

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Offcuts.Domain;
 
 namespace Offcuts.Storage;
@@ -5,6 +6,8 @@ namespace Offcuts.Storage;
 /// <summary>A row of <c>boards</c>.</summary>
 internal sealed class BoardRow
 {
+    private const string Day = "yyyy-MM-dd";
+
     public long Sequence { get; init; }
 
     public string Id { get; init; } = "";
@@ -44,6 +47,10 @@ internal sealed class BoardRow
     public bool WidthEstimated { get; init; }
 
     public bool LengthEstimated { get; init; }
+
+    public long? MoistureTenths { get; init; }
+
+    public string? MoistureOn { get; init; }
 
     public string? Place { get; init; }
 
@@ -85,6 +92,8 @@ internal sealed class BoardRow
         ThicknessEstimated = board.Estimates.Thickness,
         WidthEstimated = board.Estimates.Width,
         LengthEstimated = board.Estimates.Length,
+        MoistureTenths = board.Moisture is { } reading ? (long)(reading.Percent * 10) : null,
+        MoistureOn = board.Moisture?.On?.ToString(Day, CultureInfo.InvariantCulture),
         Place = board.Place,
         Source = board.Source,
         Note = board.Note,
@@ -109,6 +118,7 @@ internal sealed class BoardRow
         Ends = new(Words.Read<EndState>(LeftEnd), Words.Read<EndState>(RightEnd)),
         Warp = new(Length.FromTicks(BowTicks), Length.FromTicks(CrookTicks), Length.FromTicks(CupTicks), Length.FromTicks(TwistTicks)),
         Estimates = new(ThicknessEstimated, WidthEstimated, LengthEstimated),
+        Moisture = MoistureTenths is { } tenths ? new MoistureReading(tenths / 10m, DateOnly.ParseExact(MoistureOn!, Day, CultureInfo.InvariantCulture)) : null,
         Place = Place,
         Source = Source,
         Note = Note,

@@ -155,7 +155,7 @@ public sealed class BoardStore(Database database, TimeProvider clock)
             RefuseHeld(was);
         }
 
-        var replaced = (board with { LoggedAt = was.LoggedAt, Origin = was.Origin, Price = was.Price, Holds = was.Holds }).WithHolds(was.Holds);
+        var replaced = (change.Dated(board) with { LoggedAt = was.LoggedAt, Origin = was.Origin, Price = was.Price, Holds = was.Holds }).WithHolds(was.Holds);
         change.Write(replaced, old);
         return replaced;
     }

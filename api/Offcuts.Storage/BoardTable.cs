@@ -15,6 +15,7 @@ internal static class BoardTable
         quantity, surface, appearance, batch, left_end AS LeftEnd, right_end AS RightEnd,
         bow_ticks AS BowTicks, crook_ticks AS CrookTicks, cup_ticks AS CupTicks, twist_ticks AS TwistTicks,
         thickness_estimated AS ThicknessEstimated, width_estimated AS WidthEstimated, length_estimated AS LengthEstimated,
+        moisture_tenths AS MoistureTenths, moisture_on AS MoistureOn,
         place, source, note, status, logged_at AS LoggedAt,
         origin_plan AS OriginPlan, cut_from AS CutFrom, price_minor_units AS PriceMinorUnits, price_currency AS PriceCurrency
         FROM boards

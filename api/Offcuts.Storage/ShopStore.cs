@@ -3,7 +3,7 @@ using Offcuts.Domain;
 
 namespace Offcuts.Storage;
 
-/// <summary>The shop and the species that it adds, as JSON in the shape of the wire.</summary>
+/// <summary>The shop, what it keeps and the species that it adds, as JSON in the shape of the wire.</summary>
 /// <param name="database">Where they are kept.</param>
 public sealed class ShopStore(Database database)
 {
@@ -20,6 +20,22 @@ public sealed class ShopStore(Database database)
         using var connection = database.Connect();
         connection.Execute(
             "INSERT INTO shop (only_row, content) VALUES (1, @Content) ON CONFLICT DO UPDATE SET content = excluded.content",
+            new { Content = content });
+    }
+
+    /// <summary>What the shop keeps; null as long as no rule was stored.</summary>
+    public string? FindKeepRule()
+    {
+        using var connection = database.Connect();
+        return connection.QuerySingleOrDefault<string>("SELECT content FROM keep_rule");
+    }
+
+    /// <summary>Replaces what the shop keeps.</summary>
+    public void ReplaceKeepRule(string content)
+    {
+        using var connection = database.Connect();
+        connection.Execute(
+            "INSERT INTO keep_rule (only_row, content) VALUES (1, @Content) ON CONFLICT DO UPDATE SET content = excluded.content",
             new { Content = content });
     }
 

@@ -120,7 +120,7 @@ public class ConditionFaultTests
         Assert.Contains(excuse, finding => finding.Rule == AuditRule.MissingReason);
     }
 
-    private static Money WorthOf(int width, int length) => Worth.Of(new Dimensions(Mm(30), Mm(width), Mm(length)), new Money(600), SoundPlan.Problem.Shop.Keep);
+    private static Money WorthOf(int width, int length) => Worth.Of(new Dimensions(Mm(30), Mm(width), Mm(length)), new Money(600), SoundPlan.Problem.Shop.KeptOf("white-ash"));
 
     private static PlanningProblem With(Board board) => Problem with { Stock = [board] };
 

@@ -85,9 +85,9 @@ public class DefectRuleTests
             WoodCost = Money.Zero,
             ItemCost = Money.Zero,
             WoodBound = Money.Zero,
-            WorthConsumed = Worth.OfBoard(board, problem.Rates.Of(board.Species), problem.Shop.Keep, problem.Today),
+            WorthConsumed = Worth.OfBoard(board, problem.Rates.Of(board.Species), problem.Shop.KeptOf(board.Species), problem.Today),
             WorthReturned = new Money(pieces.OfType<LeftoverPiece>().Sum(piece =>
-                Worth.Of(new Dimensions(Mm(18), piece.At.Width, piece.At.Length), problem.Rates.Of(board.Species), problem.Shop.Keep).MinorUnits)),
+                Worth.Of(new Dimensions(Mm(18), piece.At.Width, piece.At.Length), problem.Rates.Of(board.Species), problem.Shop.KeptOf(board.Species)).MinorUnits)),
             Run = new PlanRun(1, TimeSpan.Zero, TimeSpan.Zero, TimeSpan.Zero, true, "by hand"),
         };
         return [.. Auditor.Audit(problem, plan).Select(finding => finding.Rule).Distinct()];

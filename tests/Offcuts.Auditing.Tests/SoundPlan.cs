@@ -94,8 +94,8 @@ internal static class SoundPlan
         WoodCost = new Money(1000),
         ItemCost = new Money(300),
         WoodBound = new Money(900),
-        WorthConsumed = Worth.Of(Size(25, 103, 600), new Money(600), Problem.Shop.Keep),
-        WorthReturned = Worth.Of(Size(25, 103, 240), new Money(600), Problem.Shop.Keep),
+        WorthConsumed = Worth.Of(Size(25, 103, 600), new Money(600), Problem.Shop.KeptOf("white-ash")),
+        WorthReturned = Worth.Of(Size(25, 103, 240), new Money(600), Problem.Shop.KeptOf("white-ash")),
         Run = new PlanRun(1, TimeSpan.FromSeconds(1), TimeSpan.Zero, TimeSpan.Zero, true, "by hand"),
     };
 

@@ -63,7 +63,7 @@ public class StageTests
         WoodCost = Money.Zero,
         ItemCost = Money.Zero,
         WoodBound = Money.Zero,
-        WorthConsumed = Worth.OfBoard(Board, problem.Rates.Of(Board.Species), problem.Shop.Keep, problem.Today),
+        WorthConsumed = Worth.OfBoard(Board, problem.Rates.Of(Board.Species), problem.Shop.KeptOf(Board.Species), problem.Today),
         WorthReturned = Money.Zero,
         Run = new PlanRun(1, TimeSpan.Zero, TimeSpan.Zero, TimeSpan.Zero, true, "by hand"),
     };

@@ -31,6 +31,50 @@ public sealed class ConditionTests : IDisposable
     }
 
     [Fact]
+    public async Task A_moisture_reading_is_logged_listed_shown_and_taken_back()
+    {
+        await offcuts.RunAsync("boards", "add", "1 x 6 x 40", "--species", "white-ash");
+        Assert.DoesNotContain("MC", (await offcuts.RunAsync("boards", "list")).Out, StringComparison.Ordinal);
+        var added = await offcuts.RunAsync("boards", "add", "1 x 6 x 60", "--species", "white-ash", "--moisture", "8.5% on 2026-03-01");
+        Assert.True(added.Code == 0, added.Err);
+        Assert.Contains("1 x 6 x 60 in, moisture 8.5 % on 2026-03-01.", added.Err, StringComparison.Ordinal);
+        Assert.Matches("LOOK +MC +STATUS", (await offcuts.RunAsync("boards", "list")).Out);
+        var id = added.Out.Trim();
+        Assert.Contains("Moisture:   8.5 % on 2026-03-01\n", (await offcuts.RunAsync("boards", "show", id)).Out, StringComparison.Ordinal);
+        Assert.Contains("Moisture:   7 % on 2", (await offcuts.RunAsync("boards", "edit", id, "--moisture", "7%")).Out, StringComparison.Ordinal);
+        Assert.Contains("Moisture:   7 % on 2", (await offcuts.RunAsync("boards", "edit", id, "--place", "rack")).Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("Moisture", (await offcuts.RunAsync("boards", "edit", id, "--moisture", "none")).Out, StringComparison.Ordinal);
+        Assert.Contains("moisture 9 %", (await offcuts.RunAsync("boards", "log", "1 x 6 x 62 ash 9% mc")).Out, StringComparison.Ordinal);
+
+        var wrong = await offcuts.RunAsync("boards", "edit", id, "--moisture", "damp");
+        Assert.Equal(2, wrong.Code);
+        Assert.Contains("--moisture: 'damp' is no moisture reading", wrong.Err, StringComparison.Ordinal);
+        var future = await offcuts.RunAsync("boards", "edit", id, "--moisture", "8% on 2999-01-01");
+        Assert.Equal(2, future.Code);
+        Assert.Contains("yet to come", future.Err, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_air_is_a_setting_and_a_panels_movement_is_said()
+    {
+        var set = await offcuts.RunAsync("shop", "set", "--humidity", "30..65", "--temperature", "70F", "--reading-days", "90", "--wide-panel", "10");
+        Assert.True(set.Code == 0, set.Err);
+        Assert.Matches(@"humidity +30\.\.65 %", set.Out);
+        Assert.Matches(@"temperature +21\.1 C \(70 F\)", set.Out);
+        Assert.Equal(2, (await offcuts.RunAsync("shop", "set", "--humidity", "damp")).Code);
+        Assert.Equal(2, (await offcuts.RunAsync("shop", "set", "--temperature", "21")).Code);
+
+        await offcuts.RunAsync("boards", "add", "4/4 x 7 x 90", "--species", "cherry", "--moisture", "8%");
+        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s"], """
+            name: Board
+            panels: [{name: Board, size: 3/4 x 12 x 24, species: [cherry]}]
+            """, null);
+        Assert.True(plan.Code == 0, plan.Err + plan.Out);
+        Assert.Contains("Movement across the grain\n  Board, 12\" of black cherry: moves about 3/16\" over the year", plan.Out, StringComparison.Ordinal);
+        Assert.Contains("built at 8 % as measured", plan.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Defects_are_echoed_as_they_were_understood_and_their_kinds_listed()
     {
         await offcuts.RunAsync("boards", "add", "1 x 6 x 40", "--species", "white-ash");

@@ -9,6 +9,7 @@ public sealed class TopicTests : IDisposable
     [Theory]
     [InlineData("design-files", "designs add -", "blanket-box\n")]
     [InlineData("price-list-files", "prices load -", "corner-yard\n")]
+    [InlineData("keep-rule-files", "keep-rule set -", "Keep hardwood")]
     [InlineData("board-list-files", "boards import -", "behind the door")]
     public async Task Help_on_a_file_format_is_a_file_of_it(string topic, string reads, string gives)
     {

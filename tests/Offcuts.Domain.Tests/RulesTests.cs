@@ -57,6 +57,8 @@ public class RulesTests
         { "defect off the end", Board with { Defects = [Defect(30, 0, 7, 1)] }, "#/defects/0" },
         { "defect off the edge", Board with { Defects = [Defect(0, 4, 1, 2)] }, "#/defects/0" },
         { "defect before the end", Board with { Defects = [Defect(-1, 0, 2, 1)] }, "#/defects/0" },
+        { "no moisture at all", Board with { Moisture = new MoistureReading(0) }, "#/moisture" },
+        { "more water than wood holds", Board with { Moisture = new MoistureReading(300.1m) }, "#/moisture" },
         { "defect of no size", Board with { Defects = [Defect(1, 1, 0, 1)] }, "#/defects/0" },
         { "too many defects", Board with { Defects = [.. Enumerable.Repeat(Defect(0, 0, 1, 1), 101)] }, "#/defects" },
     };
@@ -87,6 +89,12 @@ public class RulesTests
         { "no blank long enough", new Shop { ShortestAtJointer = Length.FromInches(120, 1, 64) }, "#/shortestAtJointer" },
         { "strips reversed", new Shop { NarrowestStrip = Length.FromInches(7) }, "#/narrowestStrip" },
         { "seam as wide as the planer", new Shop { PlanerWidth = Length.FromInches(1), SeamAllowance = Length.FromInches(1) }, "#/seamAllowance" },
+        { "air of no humidity", new Shop { Climate = new(4, 60, 21) }, "#/climate/lowHumidity" },
+        { "air of all humidity", new Shop { Climate = new(30, 96, 21) }, "#/climate/highHumidity" },
+        { "seasons reversed", new Shop { Climate = new(60, 30, 21) }, "#/climate/lowHumidity" },
+        { "an oven", new Shop { Climate = new(30, 60, 51) }, "#/climate/celsius" },
+        { "a reading for ever", new Shop { ReadingDays = 3651 }, "#/readingDays" },
+        { "no panel is wide", new Shop { WidePanel = Length.Zero }, "#/widePanel" },
         { "keep nothing", new Shop { Keep = default }, "#/keep" },
     };
 

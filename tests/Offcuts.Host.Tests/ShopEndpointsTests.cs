@@ -33,6 +33,10 @@ public sealed class ShopEndpointsTests(Service service) : IClassFixture<Service>
     [InlineData("""{"planerWidthMm":5000}""", "#/planerWidthMm")]
     [InlineData("""{"narrowestStripMm":100,"widestStripMm":50}""", "#/narrowestStripMm")]
     [InlineData("""{"sheet":{"lengthMm":0,"widthMm":0,"thicknessMm":1}}""", "#/sheet")]
+    [InlineData("""{"climate":{"lowHumidityPercent":2,"highHumidityPercent":60,"temperatureCelsius":21}}""", "#/climate/lowHumidityPercent")]
+    [InlineData("""{"climate":{"lowHumidityPercent":30,"highHumidityPercent":60,"temperatureCelsius":70}}""", "#/climate/temperatureCelsius")]
+    [InlineData("""{"widePanelMm":0}""", "#/widePanelMm")]
+    [InlineData("""{"readingDays":0}""", "#/readingDays")]
     [InlineData("""{"keep":{"thicknessMm":1,"widthMm":1}}""", "#/keep")]
     public async Task A_wrong_shop_is_refused_with_the_place_named(string json, string pointer)
     {

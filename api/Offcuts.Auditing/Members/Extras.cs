@@ -1,3 +1,4 @@
+using Offcuts.Auditing.Boards;
 using Offcuts.Domain;
 
 namespace Offcuts.Auditing.Members;
@@ -29,10 +30,10 @@ internal static class Extras
             AuditRule.Extras, $"Board {cut.Board.Number} is cut for nothing that the design asks for.");
         foreach (var piece in extras)
         {
-            // A blank that is of the keep size, even before it grew within its tolerances, must have been part of a leftover.
+            // A blank that would be kept itself, even before it grew within its tolerances, must have been part of a leftover.
             scope.Findings.Require(
                 !scope.Parts.TryGetValue(piece.Part, out var part) || part.MayUseLeftovers(piece.Use)
-                    || !Worth.IsKept(Least(part, piece, cut.Board.Size.Thickness), scope.Problem.Shop.Keep),
+                    || !Keeping.IsKept(scope.Problem.Shop, cut.Board.Species, Least(part, piece, cut.Board.Size.Thickness)),
                 AuditRule.Extras, $"Board {cut.Board.Number}: an extra {piece.Part} at {piece.At} is cut from what would be a leftover.");
         }
     }

@@ -1,3 +1,4 @@
+using Offcuts.Auditing.Boards;
 using Offcuts.Domain;
 
 namespace Offcuts.Auditing.Whole;
@@ -8,15 +9,16 @@ internal static class Totals
     public static void Check(AuditScope scope)
     {
         var problem = scope.Problem;
-        var keep = problem.Shop.Keep;
         Require("wood costs", scope.Plan.WoodCost, scope.Cuts.Where(cut => cut.Offer is not null).Select(cut => cut.Offer!.Price));
         Require("items cost", scope.Plan.ItemCost, problem.Design.Items.Select(item => item.UnitPrice * item.Quantity));
         Require("worth is consumed", scope.Plan.WorthConsumed, scope.Cuts.Where(cut => cut.Stock is not null)
-            .Select(cut => Worth.OfBoard(cut.Stock!, problem.Rates.Of(cut.Stock!.Species), keep, problem.Today)));
+            .Select(cut => Worth.Aged(OfPiece(cut.Stock!.Species, cut.Stock.Size), cut.Stock, problem.Today)));
         Require("worth is returned", scope.Plan.WorthReturned, scope.Cuts.SelectMany(cut => cut.Board.Pieces.OfType<LeftoverPiece>()
             .Where(piece => piece.At.Length > Length.Zero && piece.At.Width > Length.Zero)
-            .Select(piece => Worth.Of(
-                new Dimensions(cut.Board.Size.Thickness, piece.At.Width, piece.At.Length), problem.Rates.Of(cut.Board.Species), keep))));
+            .Select(piece => OfPiece(cut.Board.Species, new(cut.Board.Size.Thickness, piece.At.Width, piece.At.Length)))));
+
+        Money OfPiece(string species, Dimensions size) =>
+            Keeping.IsKept(problem.Shop, species, size) ? Worth.OfKept(size, problem.Rates.Of(species)) : Money.Zero;
 
         void Require(string what, Money claimed, IEnumerable<Money> terms)
         {

@@ -87,7 +87,7 @@ internal sealed class DocumentContext
         ? price : default;
 
     /// <summary>The ids of the species and the classes that a key lists.</summary>
-    public IReadOnlyList<string> Accepted(Fields fields) => [.. fields.Scalars("species").Select(scalar =>
+    public IReadOnlyList<string> Accepted(Fields fields, string key = "species") => [.. fields.Scalars(key).Select(scalar =>
         ClassOf(scalar.Text) ?? SpeciesOf(scalar)?.Id).OfType<string>().Distinct(StringComparer.Ordinal)];
 
     /// <summary>Reports sheet materials among the species of what is glued up from strips of solid wood.</summary>

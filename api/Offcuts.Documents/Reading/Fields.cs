@@ -184,6 +184,14 @@ internal sealed partial class Fields(Mapping mapping, DocumentFaults faults)
     /// <summary>The keys below a key; null if it is not there or not such a group.</summary>
     public Fields? Group(string key) => Optional(key) is { } node ? Group(node) : null;
 
+    /// <summary>The groups of keys of a list; a single one may stand without a list.</summary>
+    public IReadOnlyList<Fields> GroupOrGroups(string key) => Optional(key) switch
+    {
+        null => [],
+        Sequence => Groups(key),
+        { } node => Group(node) is { } single ? [single] : [],
+    };
+
     /// <summary>Reads a value by a reader that never throws; false if it is not there or cannot be read.</summary>
     public bool TryRead<T>(Node? node, Reader<T> reader, [MaybeNullWhen(false)] out T value)
     {

@@ -6,7 +6,8 @@ namespace Offcuts.Documents.Tables;
 /// <summary>A column of the table of boards.</summary>
 /// <param name="Name">Its heading.</param>
 /// <param name="Write">What stands in it for a board whose sizes are written in a unit; empty for nothing.</param>
-internal sealed record BoardColumn(string Name, Func<Board, DisplayUnit, string> Write)
+/// <param name="IsLater">Whether tables were imported before there was such a column.</param>
+internal sealed record BoardColumn(string Name, Func<Board, DisplayUnit, string> Write, bool IsLater = false)
 {
     /// <summary>All columns in the order in which they are written.</summary>
     public static IReadOnlyList<BoardColumn> All { get; } =
@@ -34,6 +35,7 @@ internal sealed record BoardColumn(string Name, Func<Board, DisplayUnit, string>
         new("ends", (board, _) => board.Ends == default ? "" : EndsText.Format(board.Ends)),
         new("warp", (board, _) => board.Warp.IsFlat ? "" : WarpText.FormatExact(board.Warp)),
         new("defects", (board, _) => string.Join(" | ", board.Defects.Select(DefectText.FormatExact))),
+        new("moisture", (board, _) => board.Moisture is { } reading ? MoistureText.Format(reading) : "", IsLater: true),
         new("batch", (board, _) => board.Batch ?? ""),
         new("place", (board, _) => board.Place ?? ""),
         new("source", (board, _) => board.Source ?? ""),

@@ -82,7 +82,19 @@ public static class BoardTable
         return BoardColumn.All.Select(column => column.Write(board, own));
     }
 
-    // Of what the rows say, not of the file's bytes: a spreadsheet may write them otherwise each time.
-    private static string? MarkOf(List<Board> added) => added.Count == 0 ? null : Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
-        CsvText.Write(Columns, added.Select(board => (IReadOnlyList<string>)[.. Cells(board, DisplayUnit.Inch)]), ','))));
+    // Of what the rows say, not of the file's bytes: a spreadsheet may write them otherwise each time. A column that came later counts only where
+    // it says something, so that a table that was imported before there was one is still known.
+    private static string? MarkOf(List<Board> added)
+    {
+        if (added.Count == 0)
+        {
+            return null;
+        }
+
+        var isThere = BoardColumn.All.Select(column => !column.IsLater || added.Exists(board => column.Write(board, DisplayUnit.Inch).Length > 0)).ToList();
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
+            CsvText.Write(Counted(Columns), added.Select(board => Counted(Cells(board, DisplayUnit.Inch))), ','))));
+
+        IReadOnlyList<string> Counted(IEnumerable<string> cells) => [.. cells.Zip(isThere).Where(cell => cell.Second).Select(cell => cell.First)];
+    }
 }

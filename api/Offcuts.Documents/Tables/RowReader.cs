@@ -73,6 +73,7 @@ internal sealed class RowReader(CsvRow row, DisplayUnit shop, SpeciesCatalogue c
             Ends = Value<Ends>("ends", EndsText.TryParse, board.Ends),
             Warp = Value("warp", (string text, out Warp warp, out string? error) => WarpText.TryParse(text, unit, out warp, out error), board.Warp),
             LoggedAt = board.Id.Length > 0 ? board.LoggedAt : Value("logged", Date, board.LoggedAt),
+            Moisture = Value("moisture", Moist, board.Moisture),
             Batch = Cell("batch") ?? board.Batch,
             Place = Cell("place") ?? board.Place,
             Source = Cell("source") ?? board.Source,
@@ -214,6 +215,13 @@ internal sealed class RowReader(CsvRow row, DisplayUnit shop, SpeciesCatalogue c
     {
         error = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value) ? null : $"{LengthText.Quote(text)} is no whole number.";
         return error is null;
+    }
+
+    private static bool Moist(string text, out MoistureReading? value, out string? error)
+    {
+        var isRead = MoistureText.TryParse(TableNumber.WithPoint(text), out var reading, out error);
+        value = isRead ? reading : null;
+        return isRead;
     }
 
     private static bool Date(string text, out DateTimeOffset value, out string? error)

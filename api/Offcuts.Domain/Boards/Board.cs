@@ -41,6 +41,9 @@ public sealed record Board
     /// </summary>
     public string? Batch { get; init; }
 
+    /// <summary>The last reading of a moisture meter; null if none is known.</summary>
+    public MoistureReading? Moisture { get; init; }
+
     /// <summary>Where it lies.</summary>
     public string? Place { get; init; }
 
@@ -100,6 +103,7 @@ public sealed record Board
         Warp = Warp.Kept(piece.Size, size),
         Ends = piece.Ends,
         Batch = Batch,
+        Moisture = Moisture,
         Place = piece.Place ?? Place,
         LoggedAt = default,
         Note = piece.Note,
@@ -107,7 +111,7 @@ public sealed record Board
         Price = Price?.Share(piece.Size, size),
     };
 
-    /// <summary>Whether a plan made for the one can be cut from the other: all is alike but where it lies and what is noted.</summary>
+    /// <summary>Whether a plan made for the one can be cut from the other: all is alike but where it lies, how damp it is and what is noted.</summary>
     public bool IsSameWoodAs(Board other) =>
         (Kind, Species, Size, Estimates, Surface, Appearance, Warp, Ends, Batch)
             == (other.Kind, other.Species, other.Size, other.Estimates, other.Surface, other.Appearance, other.Warp, other.Ends, other.Batch)

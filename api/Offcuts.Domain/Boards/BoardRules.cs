@@ -21,6 +21,11 @@ public static class BoardRules
             faults.Add("#/warp", $"{detail}");
         }
 
+        if (board.Moisture?.Fault() is { } wet)
+        {
+            faults.Add("#/moisture", $"{wet}");
+        }
+
         faults.Text("#/place", board.Place, Limits.MaxLine);
         faults.Text("#/source", board.Source, Limits.MaxLine);
         faults.Text("#/note", board.Note, Limits.MaxNote);

@@ -26,6 +26,7 @@ public static class BoardSentence
             board.Warp.IsFlat ? null : WarpText.Format(board.Warp, unit),
             board.Ends == default ? null : $"ends {EndsText.Format(board.Ends)}",
             .. board.Defects.Select(defect => DefectText.Format(defect, unit)),
+            board.Moisture is { } reading ? $"moisture {MoistureText.Format(reading)}" : null,
             Named("batch", board.Batch), Named("place", board.Place), Named("from", board.Source), Named("note:", board.Note),
         ];
         return string.Join(", ", parts.OfType<string>());

@@ -36,6 +36,9 @@ public sealed record NewBoard
     /// <summary>What it belongs to by colour and figure: the same tree or the same lot.</summary>
     public string? Batch { get; init; }
 
+    /// <summary>The last reading of a moisture meter; null if none is known.</summary>
+    public MoistureReading? Moisture { get; init; }
+
     /// <summary>Where it lies.</summary>
     public string? Place { get; init; }
 
@@ -62,6 +65,7 @@ public sealed record NewBoard
         Ends = board.Ends,
         Defects = board.Defects,
         Batch = board.Batch,
+        Moisture = board.Moisture,
         Place = board.Place,
         Source = board.Source,
         LoggedAt = board.LoggedAt,
@@ -83,6 +87,7 @@ public sealed record NewBoard
         Ends = Ends,
         Defects = Defects,
         Batch = Batch,
+        Moisture = Moisture,
         Place = Place,
         Source = Source,
         LoggedAt = LoggedAt ?? now,

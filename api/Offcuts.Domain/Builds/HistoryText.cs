@@ -28,6 +28,7 @@ public sealed class HistoryText(DisplayUnit unit, Func<string, string> nameOf)
         var changed = members.Where(member => member.Was != member.Is).Select(member => $"{member.Name}: {member.Was} -> {member.Is}").ToList();
         AddIf(before.Warp != after.Warp, "warp");
         AddIf(before.Ends != after.Ends, "ends");
+        AddIf(before.Moisture != after.Moisture, after.Moisture is { } reading ? $"moisture {MoistureText.Format(reading)}" : "moisture");
         AddIf(!before.Defects.SequenceEqual(after.Defects), "defects");
         return changed.Count == 0 ? "nothing that shows" : string.Join("; ", changed);
 

@@ -71,4 +71,13 @@ public enum WarningKind
 
     /// <summary>The size of a board was only estimated: the plan counts on less than was written down.</summary>
     Estimated,
+
+    /// <summary>A wide panel is glued up from boards of different batches.</summary>
+    MixedBatches,
+
+    /// <summary>Some boards of a wide panel have a recent moisture reading and others have none, or one that is too old.</summary>
+    StaleReadings,
+
+    /// <summary>The moisture readings of a wide panel's boards are too far apart.</summary>
+    UnequalMoisture,
 }

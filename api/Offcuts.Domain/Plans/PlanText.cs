@@ -26,7 +26,8 @@ public static class PlanText
     public static string Of(PlanWarning warning, DisplayUnit unit) => warning.Kind switch
     {
         WarningKind.ShortForPlaner or WarningKind.ShortForJointer => ShortBlankText.Of([warning], unit).Single(),
-        WarningKind.Defects or WarningKind.Estimated or WarningKind.Resawn or WarningKind.Laminated => SharedWarningText.Of(warning.Kind, [warning]),
+        WarningKind.Defects or WarningKind.Estimated or WarningKind.Resawn or WarningKind.Laminated
+            or WarningKind.MixedBatches or WarningKind.StaleReadings or WarningKind.UnequalMoisture => SharedWarningText.Of(warning.Kind, [warning]),
         WarningKind.WidePanel => $"{warning.Subject} is a solid panel{Wide(warning, unit)} that moves across the grain with the seasons: "
             + "fix it so that it can.",
     };

@@ -6,7 +6,7 @@ namespace Offcuts.Domain;
 /// <remarks>
 /// Worth is volume times the species' rate times a factor for size between 0.15 and 1: a long wide board is worth more
 /// per board foot than the same wood in short ends. The factor is (0.3 + 0.7 min(1, length / 96 in)) times
-/// (0.5 + 0.5 min(1, width / 8 in)). A piece below the keep size is worth nothing. A board that has lain for years is
+/// (0.5 + 0.5 min(1, width / 8 in)). A piece that the shop does not keep (see <see cref="KeepRule"/>) is worth nothing. A board that has lain for years is
 /// worth up to a fifth less (a fifteenth for each year, three years at most), so that the old is used before the new.
 /// These weights are the product's own judgement; they never outweigh money.
 /// </remarks>
@@ -18,14 +18,14 @@ public static class Worth
     /// <summary>Worth of a piece of one species' wood, rounded down to a whole minor unit.</summary>
     /// <param name="size">Size of the piece.</param>
     /// <param name="ratePerBoardFoot">The species' rate.</param>
-    /// <param name="keep">The smallest leftover that is kept.</param>
-    public static Money Of(Dimensions size, Money ratePerBoardFoot, Dimensions keep)
-    {
-        if (!IsKept(size, keep))
-        {
-            return Money.Zero;
-        }
+    /// <param name="keep">The sizes that are kept of the species.</param>
+    public static Money Of(Dimensions size, Money ratePerBoardFoot, KeepSizes keep) => keep.Include(size) ? OfKept(size, ratePerBoardFoot) : Money.Zero;
 
+    /// <summary>Worth of a piece that is kept, rounded down to a whole minor unit.</summary>
+    /// <param name="size">Size of the piece.</param>
+    /// <param name="ratePerBoardFoot">The species' rate.</param>
+    public static Money OfKept(Dimensions size, Money ratePerBoardFoot)
+    {
         var lengthFactor = 0.3m + (0.7m * Math.Min(1m, (decimal)size.Length.Ticks / FullLength));
         var widthFactor = 0.5m + (0.5m * Math.Min(1m, (decimal)size.Width.Ticks / FullWidth));
         return new Money((long)decimal.Floor(
@@ -33,14 +33,16 @@ public static class Worth
     }
 
     /// <summary>Worth of a board in stock on a given day, age taken into account.</summary>
-    public static Money OfBoard(Board board, Money ratePerBoardFoot, Dimensions keep, DateOnly today)
+    public static Money OfBoard(Board board, Money ratePerBoardFoot, KeepSizes keep, DateOnly today) => Aged(Of(board.Size, ratePerBoardFoot, keep), board, today);
+
+    /// <summary>What age leaves of the worth of a board.</summary>
+    /// <param name="fresh">What it would be worth if it were logged today.</param>
+    /// <param name="board">The board.</param>
+    /// <param name="today">The day.</param>
+    public static Money Aged(Money fresh, Board board, DateOnly today)
     {
-        var worth = Of(board.Size, ratePerBoardFoot, keep).MinorUnits;
+        var worth = fresh.MinorUnits;
         var days = Math.Clamp(today.DayNumber - DateOnly.FromDateTime(board.LoggedAt.UtcDateTime).DayNumber, 0, 3 * 365);
         return new Money(worth - (worth * days / (15 * 365)));
     }
-
-    /// <summary>Whether a leftover of this size goes back to the rack.</summary>
-    public static bool IsKept(Dimensions size, Dimensions keep) =>
-        size.Thickness >= keep.Thickness && size.Width >= keep.Width && size.Length >= keep.Length;
 }

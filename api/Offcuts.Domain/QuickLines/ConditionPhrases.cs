@@ -27,7 +27,30 @@ internal static partial class ConditionPhrases
             return true;
         }
 
-        return TryTakeWarp(line, draft) || TryTakeEnds(line, draft) || TryTakeAppearance(line, draft);
+        return TryTakeWarp(line, draft) || TryTakeEnds(line, draft) || TryTakeMoisture(line, draft) || TryTakeAppearance(line, draft);
+    }
+
+    private static bool TryTakeMoisture(LineScanner line, LineDraft draft)
+    {
+        var at = line.At;
+        if (line.Take(Moist()) is not { } moist)
+        {
+            return false;
+        }
+
+        if (draft.Once("moisture", at))
+        {
+            if (MoistureText.TryParse(moist.Groups["percent"].Value, out var reading, out var error))
+            {
+                draft.Moisture = reading;
+            }
+            else
+            {
+                draft.Fault(at, error);
+            }
+        }
+
+        return true;
     }
 
     private static bool TryTakeAppearance(LineScanner line, LineDraft draft)
@@ -96,6 +119,11 @@ internal static partial class ConditionPhrases
     [GeneratedRegex(
         @"\G(?:(?<rough>rough(?:[ -]?sawn)?|rgh|sawn)|(?<skip>skip(?:[ -]?(?:planed|dressed))?|hit[ -](?:or|and)[ -]miss)|surfaced|planed|dressed|s[234]s)(?![\p{L}\p{N}])", Options)]
     private static partial Regex Milled();
+
+    // A per cent sign is enough: nothing else of a board is given in per cent.
+    [GeneratedRegex(
+        @"\G(?:(?:mc|moisture(?: +content)?) *[:=]? *(?:is +|of +|at +)?(?<percent>[0-9]{1,9}(?:\.[0-9]{1,9})?)(?![0-9.]*[/0-9]) *%?|(?<percent>[0-9]{1,9}(?:\.[0-9]{1,9})?) *(?:% *(?:mc|moisture(?: +content)?)?|mc|moisture(?: +content)?))(?![\p{L}\p{N}])", Options)]
+    private static partial Regex Moist();
 
     [GeneratedRegex(@"\G(?:estimated?|guess(?:ed)?|unmeasured|not measured|by eye)(?![\p{L}\p{N}])", Options)]
     private static partial Regex Estimate();

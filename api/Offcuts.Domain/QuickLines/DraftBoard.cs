@@ -65,6 +65,7 @@ internal sealed class DraftBoard(SpeciesCatalogue catalogue, DisplayUnit bareUni
             Warp = Warp(draft),
             Ends = new(draft.Ends.Left ?? EndState.Unknown, draft.Ends.Right ?? EndState.Unknown),
             Defects = Defects(draft, size),
+            Moisture = draft.Moisture,
             Batch = carry.Batch,
             Place = carry.Place,
             Source = draft.Source,

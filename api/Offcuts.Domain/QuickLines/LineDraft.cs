@@ -20,6 +20,8 @@ internal sealed class LineDraft(LineScanner line)
 
     public (EndState? Left, EndState? Right) Ends { get; set; }
 
+    public MoistureReading? Moisture { get; set; }
+
     public Dictionary<string, string> Warp { get; } = new(StringComparer.Ordinal);
 
     /// <summary>The place; empty to name none from here on, null where the line does not speak of it.</summary>
@@ -41,7 +43,7 @@ internal sealed class LineDraft(LineScanner line)
 
     /// <summary>Whether the line speaks of a board, and not only of what holds for those to come.</summary>
     public bool NamesBoard => Numbers.Count > 0 || Quantity is not null || Defects.Count > 0 || Warp.Count > 0 || Surface is not null
-        || Appearance is not null || Ends != default || Note is not null || Source is not null || IsEstimate;
+        || Appearance is not null || Ends != default || Moisture is not null || Note is not null || Source is not null || IsEstimate;
 
     public void Fault(int at, string detail) => faults.Add(new(line.ColumnOf(at), detail));
 

@@ -86,6 +86,13 @@ public sealed record Shop
     /// </summary>
     public Dimensions Keep { get; init; } = new(Length.FromInches(0, 1, 4), Length.FromInches(2), Length.FromInches(12));
 
+    /// <summary>The maker's own rule of what is kept, with concrete species; where it does not decide, <see cref="Keep"/> does. Default: no rule.</summary>
+    public KeepRule KeepRule { get; init; } = KeepRule.None;
+
+    /// <summary>The sizes that are kept of a species.</summary>
+    /// <param name="species">Species id.</param>
+    public KeepSizes KeptOf(string species) => KeepSizes.Of(KeepRule, Keep, species);
+
     /// <summary>The shortest piece that is safe at the planer. Default 12 in; the machine's manual decides.</summary>
     public Length ShortestAtPlaner { get; init; } = Length.FromInches(12);
 
@@ -114,6 +121,15 @@ public sealed record Shop
     /// Default yes.
     /// </summary>
     public bool Recut { get; init; } = true;
+
+    /// <summary>The finished width from which a solid panel's movement is warned of. Default 12 in (common practice).</summary>
+    public Length WidePanel { get; init; } = Length.FromInches(12);
+
+    /// <summary>The air in which what the shop builds will live.</summary>
+    public Climate Climate { get; init; } = Climate.Default;
+
+    /// <summary>For how many days a moisture reading counts. Default 180 (this project's judgement: by then the season has changed).</summary>
+    public int ReadingDays { get; init; } = 180;
 
     /// <summary>For how many days an accepted plan of which nothing is cut holds its boards; null (the default) for as long as nobody releases them.</summary>
     public int? HoldDays { get; init; }

@@ -46,6 +46,9 @@ public static class ShopRules
             Machine(faults, "#/resawHeight", "resaw's height", height);
         }
 
+        Machine(faults, "#/widePanel", "width of a wide panel", shop.WidePanel);
+        faults.Count("#/readingDays", shop.ReadingDays, 1, LongestHold);
+        CheckClimate(shop.Climate, faults);
         if (shop.HoldDays is { } days)
         {
             faults.Count("#/holdDays", days, 1, LongestHold);
@@ -53,6 +56,27 @@ public static class ShopRules
 
         CheckTogether(shop, faults);
         return faults.Found;
+    }
+
+    // The handbook's table reaches further than any room that furniture lives in.
+    private static void CheckClimate(Climate climate, FaultList faults)
+    {
+        var (least, most) = EquilibriumMoisture.Humidity;
+        Within("lowHumidity", climate.LowHumidity, least, most);
+        Within("highHumidity", climate.HighHumidity, least, most);
+        Within("celsius", climate.Celsius, 0, 50);
+        if (climate.LowHumidity > climate.HighHumidity)
+        {
+            faults.Add("#/climate/lowHumidity", $"The dry season ({climate.LowHumidity} %) is damper than the damp one ({climate.HighHumidity} %): exchange them.");
+        }
+
+        void Within(string member, decimal value, decimal lowest, decimal highest)
+        {
+            if (value < lowest || value > highest)
+            {
+                faults.Add($"#/climate/{member}", $"{value}: give {lowest} to {highest}.");
+            }
+        }
     }
 
     private static void CheckTogether(Shop shop, FaultList faults)

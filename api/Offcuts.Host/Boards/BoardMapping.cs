@@ -57,6 +57,7 @@ internal static class BoardMapping
             Ends = ConditionMapping.ToEnds(entry.Ends, $"{at}/ends", faults),
             Estimates = ConditionMapping.ToEstimates(entry.Estimated),
             Batch = entry.Batch,
+            Moisture = ConditionMapping.ToMoisture(entry.Moisture, $"{at}/moisture", faults),
             Defects = ToDefects(entry.Defects ?? [], size, $"{at}/defects", faults),
             Place = entry.Place,
             Source = entry.Source,
@@ -76,7 +77,8 @@ internal static class BoardMapping
         Holds: board.Holds.Count == 0 ? null : [.. board.Holds.Select(hold => new HoldRecord(hold.PlanId, hold.Number))],
         Origin: board.Origin is { } origin ? new OriginRecord(origin.PlanId, origin.CutFrom) : null,
         Price: board.Price is { } price ? new PriceRecord(MoneyText.ToDecimal(price.Amount, price.Currency), price.Currency) : null,
-        Estimated: ConditionMapping.ToRecord(board.Estimates));
+        Estimated: ConditionMapping.ToRecord(board.Estimates),
+        Moisture: board.Moisture is { } reading ? new MoistureRecord(reading.Percent, reading.On) : null);
 
     public static BoardRecord ToRecord(Board board, SpeciesCatalogue catalogue) =>
         ToRecord(board) with { SpeciesName = catalogue.NameOf(board.Species) };

@@ -47,6 +47,23 @@ internal static class ConditionMapping
     public static EstimatesRecord? ToRecord(Estimates estimates) =>
         estimates.Any ? new(estimates.Thickness, estimates.Width, estimates.Length) : null;
 
+    /// <summary>The moisture reading; null where none is given.</summary>
+    public static MoistureReading? ToMoisture(MoistureRecord? record, string at, Faults faults)
+    {
+        if (record is null)
+        {
+            return null;
+        }
+
+        var reading = new MoistureReading(record.Percent, record.On);
+        if (reading.Fault() is { } fault)
+        {
+            faults.Add(at, fault);
+        }
+
+        return reading;
+    }
+
     /// <summary>The ends on the wire, said even where nobody knows them.</summary>
     public static EndsRecord ToSaid(Ends ends) => new(Words.Of(ends.Left), Words.Of(ends.Right));
 }

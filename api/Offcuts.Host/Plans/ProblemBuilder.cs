@@ -4,6 +4,7 @@ using Offcuts.Domain;
 using Offcuts.Host.Builds;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
+using Offcuts.Host.Keeping;
 using Offcuts.Host.Places;
 using Offcuts.Host.Shops;
 using Offcuts.Storage;
@@ -31,7 +32,12 @@ internal sealed class ProblemBuilder(
         expiry.Run();
         var catalogue = workshop.Catalogue();
         var inline = request.Inline ?? new InlineProblem();
-        var shop = inline.Shop is { } entry ? ShopMapping.ToShop(entry, "#/inline/shop", faults) : workshop.Shop();
+        var shop = inline.Shop is null ? workshop.Shop() : ProblemMapping.ToShop(inline, catalogue, "#/inline", faults);
+        if (inline is { Shop: null, KeepRule: { } rule })
+        {
+            shop = shop with { KeepRule = KeepRuleMapping.ToRule(rule, catalogue, "#/inline/keepRule", faults).Resolved(catalogue) };
+        }
+
         var stored = request.Design is { } reference ? designs.Find(reference) ?? throw DesignEndpoints.NoDesign(reference) : null;
         var design = stored is null
             ? DesignMapping.ToDesign(inline.Design!, catalogue, shop.Currency, "#/inline/design", faults)

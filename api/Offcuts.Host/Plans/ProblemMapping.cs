@@ -4,6 +4,7 @@ using Offcuts.Domain;
 using Offcuts.Host.Boards;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
+using Offcuts.Host.Keeping;
 using Offcuts.Host.Offers;
 using Offcuts.Host.Places;
 using Offcuts.Host.Shops;
@@ -27,7 +28,8 @@ internal static class ProblemMapping
                 MoneyText.ToDecimal(problem.Rates.Otherwise, currency),
                 problem.Rates.PerBoardFoot.ToDictionary(rate => rate.Key, rate => MoneyText.ToDecimal(rate.Value, currency))),
             problem.Today,
-            PlaceMapping.ToRecords(problem.Reaches));
+            PlaceMapping.ToRecords(problem.Reaches),
+            problem.Shop.KeepRule.Entries.Count == 0 ? null : KeepRuleMapping.ToEntry(problem.Shop.KeepRule));
     }
 
     /// <summary>The problem that a run was stored with: complete, its species settled.</summary>
@@ -35,7 +37,7 @@ internal static class ProblemMapping
     {
         var record = JsonSerializer.Deserialize(json, WireJson.Default.InlineProblem)!;
         var faults = new Faults();
-        var shop = ShopMapping.ToShop(record.Shop!, "#/shop", faults);
+        var shop = ToShop(record, catalogue, "#", faults);
         var problem = new PlanningProblem
         {
             Stock = ToStock(record.Stock!, catalogue, default, "#/stock", faults),
@@ -48,6 +50,13 @@ internal static class ProblemMapping
         };
         faults.ThrowIfAny();
         return problem;
+    }
+
+    /// <summary>The shop of a problem that names one, with its keep rule.</summary>
+    public static Shop ToShop(InlineProblem record, SpeciesCatalogue catalogue, string at, Faults faults)
+    {
+        var shop = ShopMapping.ToShop(record.Shop!, $"{at}/shop", faults);
+        return record.KeepRule is { } rule ? shop with { KeepRule = KeepRuleMapping.ToRule(rule, catalogue, $"{at}/keepRule", faults).Resolved(catalogue) } : shop;
     }
 
     public static List<Board> ToStock(
@@ -67,7 +76,7 @@ internal static class ProblemMapping
             var entry = new BoardEntry(
                 record.Species, record.ThicknessMm, record.WidthMm, record.LengthMm, record.Kind, record.Quantity, record.Surface,
                 record.Appearance, Words.Of(BoardStatus.Free), record.Defects, record.Place,
-                Batch: record.Batch, Warp: record.Warp, Ends: record.Ends, Estimated: record.Estimated);
+                Batch: record.Batch, Warp: record.Warp, Ends: record.Ends, Estimated: record.Estimated, Moisture: record.Moisture);
             boards.Add(BoardMapping.ToBoard(entry, record.Id, catalogue, here, faults) with { LoggedAt = record.LoggedAt ?? now });
         }
 
@@ -102,6 +111,6 @@ internal static class ProblemMapping
         var record = BoardMapping.ToRecord(board);
         return new StockBoard(
             record.Id, record.Species, record.ThicknessMm, record.WidthMm, record.LengthMm, record.Kind, record.Quantity,
-            record.Surface, record.Appearance, record.Defects, record.Place, record.LoggedAt, record.Batch, record.Warp, record.Ends, record.Estimated);
+            record.Surface, record.Appearance, record.Defects, record.Place, record.LoggedAt, record.Batch, record.Warp, record.Ends, record.Estimated, record.Moisture);
     }
 }

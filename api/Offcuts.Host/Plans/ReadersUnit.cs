@@ -29,13 +29,15 @@ internal static class ReadersUnit
         }
 
         var stored = JsonSerializer.Deserialize(run.Plan, WireJson.Default.PlanResult)!;
-        return run.Asked.DesignReference is null || UnitOf(run) == Words.Of(workshop.Shop().Unit) ? stored : Said(stored, ProblemOf(run, workshop, workshop.Catalogue()));
+        return run.Asked.DesignReference is null || UnitOf(run) == Words.Of(workshop.Shop().Unit) ? stored : Said(stored, run, workshop);
     }
 
     private static string? UnitOf(StoredPlanRun run) => JsonSerializer.Deserialize(run.Asked.Problem, WireJson.Default.InlineProblem)?.Shop?.Unit;
 
-    private static PlanResult Said(PlanResult stored, PlanningProblem problem)
+    private static PlanResult Said(PlanResult stored, StoredPlanRun run, Workshop workshop)
     {
+        var catalogue = workshop.Catalogue();
+        var problem = ProblemOf(run, workshop, catalogue);
         var plan = ResultReading.ToPlan(stored, problem);
         return stored with
         {
@@ -49,6 +51,7 @@ internal static class ReadersUnit
             Missing = [.. stored.Missing.Zip(plan.Missing, (record, missing) => record with { Reason = PlanText.Of(missing, problem) })],
             Warnings = [.. stored.Warnings.Zip(plan.Warnings, (record, warning) => record with { Text = PlanText.Of(warning, problem.Shop.Unit) })],
             Counts = stored.Counts is null ? null : [.. plan.Counts.Select(count => ResultMapping.ToRecord(count, problem))],
+            Movements = stored.Movements is null ? null : MovementMapping.Of(plan, problem, catalogue),
         };
     }
 }

@@ -31,7 +31,8 @@ internal static class ResultMapping
                 plan.Run.Finished, plan.Run.PlannerVersion),
             [.. plan.Counts.Select(count => ToRecord(count, problem))],
             [.. plan.Laminations.Select(lamination => LaminationMapping.ToRecord(lamination, problem, catalogue))],
-            ChangeMapping.ToRecord(plan, problem));
+            ChangeMapping.ToRecord(plan, problem),
+            MovementMapping.Of(plan, problem, catalogue));
 
         decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
     }

@@ -28,6 +28,19 @@ internal static class Examples
 
     public const string Shop = """{"unit":"inch","currency":"USD","kerfMm":3.175,"planerWidthMm":330.2}""";
 
+    public const string KeepRule = """
+        {"entries":[{"word":"never","species":["softwood"]},{"word":"keep","species":["black-walnut"],"sizes":[{"lengthMm":200,"widthMm":25},{"sectionMm2":800}]}]}
+        """;
+
+    public const string KeepRuleDocument = """
+        unit: in
+        rule:
+          - never: any
+            under: {length: 6}
+          - keep: hardwood
+            at least: [{length: 12, width: 2}, {length: 36, section: 1 1/4}]
+        """;
+
     public const string Species = """{"id":"osage-orange","name":"osage orange","aliases":["hedge"],"classes":["hardwood"]}""";
 
     public const string Design = """

@@ -81,6 +81,17 @@ internal static class Operations
 
         new("GET", "/v1/shop", "getShop", "The shop: unit, currency, kerf, allowances, machines."),
         new("PUT", "/v1/shop", "replaceShop", "Replaces the shop; what is left out takes its default.") { Body = typeof(ShopEntry), Example = Examples.Shop },
+        new("GET", "/v1/keep-rule", "getKeepRule", "What the shop keeps: plans return such leftovers to the rack."),
+        new("PUT", "/v1/keep-rule", "replaceKeepRule", "Replaces what the shop keeps; no entries to keep by the shop's keep size alone.")
+        {
+            Body = typeof(KeepRuleEntry),
+            Example = Examples.KeepRule,
+            Document = Examples.KeepRuleDocument,
+        },
+        new("GET", "/v1/keep-rule/answer", "askKeepRule", "Whether a piece is worth keeping, and why.")
+        {
+            Query = [("piece", "The piece as a maker says it: thickness x width x length and species, for instance 3/4 x 2 x 14 walnut.")],
+        },
         new("GET", "/v1/species", "listSpecies", "All species, the reference list and the shop's own."),
         new("POST", "/v1/species", "createSpecies", "Adds a species of the shop's own.") { Body = typeof(SpeciesEntry), Example = Examples.Species },
 

@@ -10,8 +10,11 @@ internal static class ShopMapping
 {
     private static readonly string[] Lengths =
         ["kerf", "panelOversize", "seamAllowance", "planerWidth", "jointerWidth", "narrowestStrip", "widestStrip", "shortestAtPlaner", "shortestAtJointer",
-        "flatEnough", "endTrimChecked", "endTrimUnknown", "factoryEdgeTrim", "resawHeight", "resawKerf", "resawCleanup",
+        "flatEnough", "endTrimChecked", "endTrimUnknown", "factoryEdgeTrim", "resawHeight", "resawKerf", "resawCleanup", "widePanel",
         .. from kind in (string[])["rough", "surfaced", "skipPlaned", "sheet"] from side in (string[])["length", "width", "thickness"] select $"{kind}/{side}"];
+
+    private static readonly (string Rule, string Wire)[] Air =
+        [("/lowHumidity", "/lowHumidityPercent"), ("/highHumidity", "/highHumidityPercent"), ("/celsius", "/temperatureCelsius")];
 
     public static Shop ToShop(ShopEntry entry, string at, Faults faults)
     {
@@ -45,8 +48,11 @@ internal static class ShopMapping
             ResawCleanup = Size("resawCleanupMm", entry.ResawCleanupMm, standard.ResawCleanup, zeroAllowed: true),
             HoldDays = entry.HoldDays,
             EstimateMargin = ToAllowances("estimateMargin", entry.EstimateMargin, standard.EstimateMargin),
+            WidePanel = Size("widePanelMm", entry.WidePanelMm, standard.WidePanel),
+            Climate = entry.Climate is { } air ? new Climate(air.LowHumidityPercent, air.HighHumidityPercent, air.TemperatureCelsius) : standard.Climate,
+            ReadingDays = entry.ReadingDays ?? standard.ReadingDays,
         };
-        faults.AddRules(at, () => ShopRules.Check(shop), [.. Lengths.Select(name => ($"#/{name}", $"#/{name}Mm"))]);
+        faults.AddRules(at, () => ShopRules.Check(shop), [.. Lengths.Select(name => ($"#/{name}", $"#/{name}Mm")), .. Air]);
         return shop;
 
         Length Size(string member, decimal? value, Length otherwise, bool zeroAllowed = false) =>
@@ -66,7 +72,7 @@ internal static class ShopMapping
         ToRecord(shop.SkipPlaned), shop.FlatEnough.Millimetres, shop.EndTrimChecked.Millimetres, shop.EndTrimUnknown.Millimetres,
         shop.FactoryEdgeTrim.Millimetres,
         Words.Of(shop.ShortBlanks), shop.ResawHeight?.Millimetres, shop.ResawKerf.Millimetres, shop.ResawCleanup.Millimetres,
-        ToRecord(shop.EstimateMargin), shop.HoldDays);
+        ToRecord(shop.EstimateMargin), shop.WidePanel.Millimetres, ToRecord(shop.Climate), shop.ReadingDays, shop.HoldDays);
 
     /// <summary>The shop with every value named, so that a later default does not change what was stored.</summary>
     public static ShopEntry ToEntry(Shop shop)
@@ -77,7 +83,8 @@ internal static class ShopMapping
             record.SeamAllowanceMm, record.PlanerWidthMm, record.JointerWidthMm, record.NarrowestStripMm, record.WidestStripMm,
             record.Keep, record.ShortestAtPlanerMm, record.ShortestAtJointerMm, record.Recut,
             record.SkipPlaned, record.FlatEnoughMm, record.EndTrimCheckedMm, record.EndTrimUnknownMm, record.FactoryEdgeTrimMm,
-            record.ShortBlanks, record.ResawHeightMm, record.ResawKerfMm, record.ResawCleanupMm, record.HoldDays, record.EstimateMargin);
+            record.ShortBlanks, record.ResawHeightMm, record.ResawKerfMm, record.ResawCleanupMm, record.HoldDays, record.EstimateMargin,
+            record.WidePanelMm, record.Climate, record.ReadingDays);
     }
 
     public static SizeRecord ToRecord(Dimensions size) => new(size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres);
@@ -86,6 +93,8 @@ internal static class ShopMapping
         faults.Millimetres($"{at}/thicknessMm", size.ThicknessMm),
         faults.Millimetres($"{at}/widthMm", size.WidthMm),
         faults.Millimetres($"{at}/lengthMm", size.LengthMm));
+
+    private static ClimateRecord ToRecord(Climate climate) => new(climate.LowHumidity, climate.HighHumidity, climate.Celsius);
 
     private static AllowanceRecord ToRecord(Allowances allowances) =>
         new(allowances.Length.Millimetres, allowances.Width.Millimetres, allowances.Thickness.Millimetres);

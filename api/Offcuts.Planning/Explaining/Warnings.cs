@@ -5,9 +5,6 @@ namespace Offcuts.Planning.Explaining;
 /// <summary>What a maker should mind about a plan.</summary>
 internal static class Warnings
 {
-    /// <summary>From this finished width a solid panel's movement across the grain matters (common practice).</summary>
-    private static readonly Length Wide = Length.FromInches(12);
-
     public static List<PlanWarning> Of(PlanningProblem problem, IReadOnlyList<BoardCut> boards)
     {
         var shop = problem.Shop;
@@ -54,12 +51,25 @@ internal static class Warnings
             }
         }
 
-        foreach (var panel in problem.Design.Panels.Where(panel => panel.Finished.Width >= Wide))
+        foreach (var panel in problem.Design.Panels.Where(panel => panel.Finished.Width >= shop.WidePanel))
         {
             Add(new PlanWarning(WarningKind.WidePanel, panel.Name, panel.Finished.Width));
+            foreach (var kind in GlueUps(panel.Name).SelectMany(sources => PanelMoisture.Warnings(sources, problem.Today, shop.ReadingDays)))
+            {
+                Add(new PlanWarning(kind, panel.Name));
+            }
         }
 
         return warnings;
+
+        // The boards of each panel of a name.
+        IEnumerable<List<(string?, MoistureReading?)>> GlueUps(string panel) => boards
+            .SelectMany(board => board.Pieces.OfType<StripPiece>().Where(strip => strip.Panel == panel).Select(strip => (strip.Copy, Board: board)))
+            .GroupBy(strip => strip.Copy, (_, strips) => strips.Select(strip => Source(strip.Board)).ToList());
+
+        (string?, MoistureReading?) Source(BoardCut board) => problem.Stock.FirstOrDefault(stock => stock.Id == board.BoardId) is { } stock
+            ? (stock.Batch, stock.Moisture)
+            : (board.OfferId, null);
 
         void Add(PlanWarning warning)
         {

@@ -12,6 +12,7 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
     private readonly List<Piece> pieces = [];
     private readonly List<SawCut> cuts = [];
     private readonly Dictionary<int, BlankOption> cutAs = [];
+    private KeepFaces? kept;
 
     public IReadOnlyList<Piece> Pieces => pieces;
 
@@ -155,7 +156,7 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
     /// <summary>A clear offcut is kept if it is large enough; from one over what is lost the largest clear rectangle is, and so on with the rest.</summary>
     private void PutAway(Rect rect)
     {
-        var clear = ClearRectangle.Largest(rect, lost, IsKept);
+        var clear = ClearRectangle.Largest(rect, lost, Kept.Include);
         if (clear is null)
         {
             pieces.Add(new WastePiece(rect));
@@ -199,5 +200,6 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
     /// <summary>What the board is.</summary>
     public required BoardClass Class { get; init; }
 
-    private bool IsKept(Rect rect) => Worth.IsKept(new Dimensions(Class.Thickness, rect.Width, rect.Length), shop.Keep);
+    /// <summary>What is kept of the board.</summary>
+    public KeepFaces Kept => kept ??= new KeepFaces(shop.KeptOf(Class.Species), Class.Thickness);
 }

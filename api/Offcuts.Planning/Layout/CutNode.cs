@@ -62,23 +62,23 @@ internal sealed class CutNode(long along, long across)
     public IEnumerable<CutNode> All() => Items.SelectMany(item => item.All()).Prepend(this);
 
     /// <summary>By how much it can be made larger in a direction, all that it holds with it.</summary>
-    public long Room(FirstCut axis, Shop shop) => (Direction, Piece) switch
+    public long Room(FirstCut axis, KeepFaces kept) => (Direction, Piece) switch
     {
         (null, PartPiece) => RoomOfPart(axis),
         (null, StripPiece) => 0,
-        (null, WastePiece) => RoomOfWaste(axis, shop.Keep),
+        (null, WastePiece) => kept.RoomOfWaste(axis, Along, Across),
         (null, _) => Unlimited,
-        var (direction, _) when direction == axis => Items.Where(item => item.Cut == 0).Max(item => item.Room(axis, shop)),
-        _ => Items.Min(item => item.Room(axis, shop)),
+        var (direction, _) when direction == axis => Items.Where(item => item.Cut == 0).Max(item => item.Room(axis, kept)),
+        _ => Items.Min(item => item.Room(axis, kept)),
     };
 
     /// <summary>How much of that is of use to a part in it.</summary>
-    public long Useful(FirstCut axis, Shop shop) => Math.Min(Room(axis, shop), Direction is null
+    public long Useful(FirstCut axis, KeepFaces kept) => Math.Min(Room(axis, kept), Direction is null
         ? Piece is PartPiece ? RoomOfPart(axis) : 0
-        : Items.Max(item => item.Useful(axis, shop)));
+        : Items.Max(item => item.Useful(axis, kept)));
 
     /// <summary>Makes it larger by no more than there is room.</summary>
-    public void Grow(FirstCut axis, long more, Shop shop)
+    public void Grow(FirstCut axis, long more, KeepFaces kept)
     {
         Resize(axis, more);
         if (Direction is null)
@@ -88,26 +88,18 @@ internal sealed class CutNode(long along, long across)
 
         if (Direction != axis)
         {
-            Items.ForEach(item => item.Grow(axis, more, shop));
+            Items.ForEach(item => item.Grow(axis, more, kept));
             return;
         }
 
-        var taker = Items.Find(item => item.Cut == 0 && item.Useful(axis, shop) >= more)
-            ?? Items.First(item => item.Cut == 0 && item.Room(axis, shop) >= more);
-        taker.Grow(axis, more, shop);
+        var taker = Items.Find(item => item.Cut == 0 && item.Useful(axis, kept) >= more)
+            ?? Items.First(item => item.Cut == 0 && item.Room(axis, kept) >= more);
+        taker.Grow(axis, more, kept);
     }
 
     private long RoomOfPart(FirstCut axis)
     {
         var blank = Blank!.Value;
         return axis == FirstCut.Crosscut ? blank.Along + blank.MoreAlong - Along : blank.Across + blank.MoreAcross - Across;
-    }
-
-    // Waste that grew to the keep size would be a leftover.
-    private long RoomOfWaste(FirstCut axis, Dimensions keep)
-    {
-        var (own, other) = axis == FirstCut.Crosscut ? (Along, Across) : (Across, Along);
-        var (keepOwn, keepOther) = axis == FirstCut.Crosscut ? (keep.Length.Ticks, keep.Width.Ticks) : (keep.Width.Ticks, keep.Length.Ticks);
-        return other < keepOther ? Unlimited : Math.Max(0, keepOwn - 1 - own);
     }
 }

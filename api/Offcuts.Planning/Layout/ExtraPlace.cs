@@ -143,14 +143,21 @@ internal sealed class ExtraPlace
         return (lost, (Int128)spot.Node.Along * spot.Node.Across, -(long)(largest / Length.TicksPerInch));
     }
 
-    private bool IsKept(FirstCut axis, long extent, long other) => extent > 0 && other > 0 && Worth.IsKept(SizeOf(axis, extent, other), problem.Shop.Keep);
+    private bool IsKept(FirstCut axis, long extent, long other) => extent > 0 && other > 0 && board.Kept.Include(At(axis, extent, other));
 
     private long WorthOf(FirstCut axis, long extent, long other) => extent <= 0 || other <= 0 ? 0
-        : Worth.Of(SizeOf(axis, extent, other), problem.Rates.Of(board.Type.Class.Species), problem.Shop.Keep).MinorUnits;
+        : !IsKept(axis, extent, other) ? 0
+        : Worth.OfKept(SizeOf(axis, extent, other), problem.Rates.Of(board.Type.Class.Species)).MinorUnits;
 
     private Dimensions SizeOf(FirstCut axis, long extent, long other)
     {
+        var at = At(axis, extent, other);
+        return new Dimensions(board.Type.Size.Thickness, at.Width, at.Length);
+    }
+
+    private static Rect At(FirstCut axis, long extent, long other)
+    {
         var (along, across) = Across(axis, extent, other);
-        return new Dimensions(board.Type.Size.Thickness, Length.FromTicks(across), Length.FromTicks(along));
+        return new Rect(Length.Zero, Length.Zero, Length.FromTicks(along), Length.FromTicks(across));
     }
 }

@@ -1,4 +1,5 @@
 using Offcuts.Domain;
+using Offcuts.Planning.Modelling;
 
 namespace Offcuts.Planning.Layout;
 
@@ -19,8 +20,8 @@ internal static class Growth
         var spans = problem.Design.Parts.Where(part => part is { Spacing: not null, HasTolerance: true }).Select(part => new SpanUse(part, boards)).ToList();
         foreach (var board in boards.Where(board => board.Root.All().Any(node => node.Blank is { } blank && blank.MoreAlong + blank.MoreAcross > 0)))
         {
-            var soundness = new Soundness(board, problem.Shop);
-            Use(board, problem.Shop, () => soundness.Holds() && spans.TrueForAll(span => span.Holds()));
+            var soundness = new Soundness(board);
+            Use(board, () => soundness.Holds() && spans.TrueForAll(span => span.Holds()));
         }
     }
 
@@ -28,14 +29,14 @@ internal static class Growth
     /// One step after another; a step that would push a piece over a defect, or pieces beyond the span that they share, is taken back and not
     /// tried again.
     /// </summary>
-    private static void Use(SawnBoard board, Shop shop, Func<bool> isSound)
+    private static void Use(SawnBoard board, Func<bool> isSound)
     {
         for (var refused = 0; ;)
         {
             var before = board.Root;
             var after = before.Clone();
             var skip = refused;
-            if (!Step(after, shop, ref skip))
+            if (!Step(after, board.Kept, ref skip))
             {
                 return;
             }
@@ -50,11 +51,11 @@ internal static class Growth
     }
 
     /// <summary>Makes the first step that is possible, from the inside out, after so many that are skipped.</summary>
-    private static bool Step(CutNode node, Shop shop, ref int skip)
+    private static bool Step(CutNode node, KeepFaces kept, ref int skip)
     {
         foreach (var item in node.Items)
         {
-            if (Step(item, shop, ref skip))
+            if (Step(item, kept, ref skip))
             {
                 return true;
             }
@@ -69,10 +70,10 @@ internal static class Growth
         {
             foreach (var item in node.Items.Where(item => item.Cut == 0 && !slack.Nodes.Contains(item)))
             {
-                var more = slack.Usable(item.Useful(axis, shop));
+                var more = slack.Usable(item.Useful(axis, kept));
                 if (more > 0 && skip-- == 0)
                 {
-                    item.Grow(axis, more, shop);
+                    item.Grow(axis, more, kept);
                     slack.Take(node, axis, more);
                     return true;
                 }

@@ -108,9 +108,9 @@ internal static class PlanWriter
     {
         var stock = problem.Stock.ToDictionary(board => board.Id, StringComparer.Ordinal);
         return new Money(cuts.Where(cut => cut.BoardId is not null).Sum(cut =>
-            Worth.OfBoard(stock[cut.BoardId!], problem.Rates.Of(cut.Species), problem.Shop.Keep, problem.Today).MinorUnits));
+            Worth.OfBoard(stock[cut.BoardId!], problem.Rates.Of(cut.Species), problem.Shop.KeptOf(cut.Species), problem.Today).MinorUnits));
     }
 
-    private static long Returned(PlanningProblem problem, BoardCut cut) => cut.Pieces.OfType<LeftoverPiece>().Sum(piece => Worth.Of(
-        new Dimensions(cut.Size.Thickness, piece.At.Width, piece.At.Length), problem.Rates.Of(cut.Species), problem.Shop.Keep).MinorUnits);
+    private static long Returned(PlanningProblem problem, BoardCut cut) => cut.Pieces.OfType<LeftoverPiece>().Sum(piece => Worth.OfKept(
+        new Dimensions(cut.Size.Thickness, piece.At.Width, piece.At.Length), problem.Rates.Of(cut.Species)).MinorUnits);
 }

@@ -20,6 +20,9 @@ internal sealed class SawnBoard(Pattern pattern, PieceNames names, BoardCutter c
 
     public BoardType Type => type;
 
+    /// <summary>What is kept of it.</summary>
+    public KeepFaces Kept => cutter.Kept;
+
     /// <summary>Which way the first cuts go: where a board is first sawn down to areas, those.</summary>
     public FirstCut FirstCut => pattern.Division is not null && cutter.Cuts.Count > 0 ? cutter.Cuts[0].Direction
         : pattern.Areas[0].RipFirst ? FirstCut.Rip : FirstCut.Crosscut;

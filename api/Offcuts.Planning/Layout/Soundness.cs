@@ -9,14 +9,12 @@ namespace Offcuts.Planning.Layout;
 internal sealed class Soundness
 {
     private readonly SawnBoard board;
-    private readonly Dimensions keep;
     private readonly HashSet<(Piece Piece, Rect Lost)> over;
     private readonly List<Rect> wastes;
 
-    public Soundness(SawnBoard board, Shop shop)
+    public Soundness(SawnBoard board)
     {
         this.board = board;
-        keep = shop.Keep;
         over = [.. Over()];
         wastes = [.. board.Laid().Pieces.OfType<WastePiece>().Select(waste => waste.At)];
     }
@@ -24,7 +22,7 @@ internal sealed class Soundness
     /// <summary>Whether it is so.</summary>
     public bool Holds() => board.Lost.Count == 0 || (Over().All(over.Contains) && board.Laid().Pieces.OfType<WastePiece>().All(IsStillWaste));
 
-    private bool IsStillWaste(WastePiece waste) => !Worth.IsKept(new Dimensions(board.Type.Size.Thickness, waste.At.Width, waste.At.Length), keep)
+    private bool IsStillWaste(WastePiece waste) => !board.Kept.Include(waste.At)
         || wastes.Exists(before => before.X <= waste.At.X && before.Y <= waste.At.Y && before.Right >= waste.At.Right && before.Top >= waste.At.Top);
 
     /// <summary>Every piece with what it lies over; the piece without its place and size, which may change.</summary>

@@ -8,7 +8,6 @@ namespace Offcuts.Planning.Modelling;
 /// <param name="profileOf">What can be cut from boards of a class where they hold defects of such kinds.</param>
 internal sealed class BoardDivider(PlanningProblem problem, Trims trims, Func<BoardClass, IReadOnlyList<string>, Profile> profileOf)
 {
-    private readonly SearchWorth bySize = new(new Dimensions(Length.Zero, Length.Zero, Length.Zero));
     private readonly DividingEffort effort = DividingEffort.For(problem.Stock.Count(board => board.Defects.Count > 0));
     private readonly Dictionary<(BoardClass, Dimensions, string), CuttableShape?> known = [];
 
@@ -40,10 +39,11 @@ internal sealed class BoardDivider(PlanningProblem problem, Trims trims, Func<Bo
     public IReadOnlyList<Division> Divisions(CuttableShape shape, BoardType board)
     {
         var areas = new Dictionary<(Rect, string), BoardType>();
+        var kept = problem.Shop.KeptOf(board.Class.Species);
         return [.. shape.Ways.Select(way => new Division(
             way.Tree, [.. way.Areas.Where(area => IsUseful(board.Class, area)).Select(AreaOf)], Cuts(way.Tree),
             way.Areas.Where(area => !IsUseful(board.Class, area)).Sum(area =>
-                (double)Worth.Of(SizeOf(board.Class, area.At), problem.Rates.Of(board.Class.Species), problem.Shop.Keep).MinorUnits)))];
+                (double)Worth.Of(SizeOf(board.Class, area.At), problem.Rates.Of(board.Class.Species), kept).MinorUnits)))];
 
         BoardType AreaOf(AreaRegion area)
         {
@@ -85,9 +85,9 @@ internal sealed class BoardDivider(PlanningProblem problem, Trims trims, Func<Bo
 
     private double WorthOf(BoardClass cls, AreaRegion area)
     {
-        var size = bySize.Of(area.At.Length.Ticks, area.At.Width.Ticks, 1);
+        var size = SearchWorth.Of(area.At.Length.Ticks, area.At.Width.Ticks, 1);
         return IsUseful(cls, area) ? (area.Kinds.Count > 0 ? 0.9 * size : size)
-            : area.Kinds.Count == 0 && Worth.IsKept(SizeOf(cls, area.At), problem.Shop.Keep) ? 0.3 * size
+            : area.Kinds.Count == 0 && profileOf(cls, []).Kept.Include(area.At) ? 0.3 * size
             : 0;
     }
 

@@ -41,7 +41,8 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                     profile = new Profile(
                         profiles.Count, cls.Species, cls.Thickness, blanks, families,
                         // What is left over of wood with defects is seldom kept.
-                        kinds.Count > 0 ? 0 : SearchWorth.RatePerSquareTick(cls.Thickness, problem.Rates.Of(cls.Species), problem.Shop.Keep));
+                        kinds.Count > 0 ? 0 : SearchWorth.RatePerSquareTick(cls.Thickness, problem.Rates.Of(cls.Species)),
+                        new KeepFaces(problem.Shop.KeptOf(cls.Species), cls.Thickness));
                     byKey.Add(key, profile);
                     profiles.Add(profile);
                 }
@@ -54,6 +55,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
 
         void Stock()
         {
+            var kept = problem.Stock.Select(board => board.Species).Distinct().ToDictionary(species => species, problem.Shop.KeptOf, StringComparer.Ordinal);
             var divider = new BoardDivider(problem, trims, ProfileOf);
             // Boards that differ in their batch alone are alike where nothing asks for one.
             var asksForBatch = rows.Exists(row => row.Batches is not null);
@@ -62,7 +64,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                 .Select(board => (Board: board, Shape: divider.ShapeOf(board)))
                 .Where(entry => entry.Shape is not null)
                 .Select(entry => (entry.Board, Shape: entry.Shape!,
-                    Worth: Domain.Worth.OfBoard(entry.Board, problem.Rates.Of(entry.Board.Species), problem.Shop.Keep, problem.Today)));
+                    Worth: Domain.Worth.OfBoard(entry.Board, problem.Rates.Of(entry.Board.Species), kept[entry.Board.Species], problem.Today)));
             foreach (var alike in usable.GroupBy(entry => (BoardClass.Of(entry.Board), entry.Board.Size, entry.Shape.Key, entry.Worth, problem.ReachOf(entry.Board))))
             {
                 var first = alike.First();

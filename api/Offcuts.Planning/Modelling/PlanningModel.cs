@@ -36,13 +36,9 @@ internal sealed class PlanningModel
         return need;
     }
 
-    public SearchWorth Worth => worth ??= new SearchWorth(Problem.Shop.Keep);
-
-    private SearchWorth? worth;
-
     /// <summary>The least part of its worth that a board on offer costs, at most 1.</summary>
     public double PriceByWorth => priceByWorth ??= Boards.Where(board => board.Price > 0)
-        .Select(board => board.Price / Math.Max(board.Price, Worth.Of(board.Along, board.Across, board.Profile.RatePerSquareTick))).DefaultIfEmpty(1).Min();
+        .Select(board => board.Price / Math.Max(board.Price, board.Profile.WorthOf(board.Along, board.Across))).DefaultIfEmpty(1).Min();
 
     private double? priceByWorth;
 

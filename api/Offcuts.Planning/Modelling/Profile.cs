@@ -54,8 +54,11 @@ internal sealed record StripFamily(int[] Rows, int SubPanels, long Room, long Al
 
 /// <summary>What can be cut from the boards of one or more classes that are alike for the job, and what their wood is worth.</summary>
 internal sealed record Profile(
-    int Index, string Species, Length Thickness, BlankOption[] Blanks, StripFamily[] Families, double RatePerSquareTick)
+    int Index, string Species, Length Thickness, BlankOption[] Blanks, StripFamily[] Families, double RatePerSquareTick, KeepFaces Kept)
 {
+    /// <summary>Worth in minor units of a leftover with the given extents in ticks; nothing for one that is not kept.</summary>
+    public double WorthOf(long along, long across) => Kept.Include(along, across) ? SearchWorth.Of(along, across, RatePerSquareTick) : 0;
+
     /// <summary>Whether nothing can be cut from it.</summary>
     public bool IsEmpty => Blanks.Length == 0 && Families.Length == 0;
 

@@ -2,30 +2,20 @@ using Offcuts.Domain;
 
 namespace Offcuts.Planning.Modelling;
 
-/// <summary>Worth of a leftover as the search counts it: the formula of <see cref="Worth"/> in floating point, without rounding.</summary>
-internal sealed class SearchWorth(Dimensions keep)
+/// <summary>Worth of a leftover that is kept as the search counts it: the formula of <see cref="Worth"/> in floating point, without rounding.</summary>
+internal static class SearchWorth
 {
     private static readonly double FullLength = Length.FromInches(96).Ticks;
     private static readonly double FullWidth = Length.FromInches(8).Ticks;
-    private readonly long keepLength = keep.Length.Ticks;
-    private readonly long keepWidth = keep.Width.Ticks;
 
-    public static double RatePerSquareTick(Length thickness, Money perBoardFoot, Dimensions keep)
+    public static double RatePerSquareTick(Length thickness, Money perBoardFoot)
     {
-        if (thickness < keep.Thickness)
-        {
-            return 0;
-        }
-
         var inch = (double)Length.TicksPerInch;
         return perBoardFoot.MinorUnits * (thickness.Ticks / inch) / (144.0 * inch * inch);
     }
 
     /// <summary>Worth in minor units of a piece with the given extents in ticks.</summary>
-    public double Of(long along, long across, double ratePerSquareTick) =>
-        along < keepLength || across < keepWidth
-            ? 0
-            : ratePerSquareTick * along * across
-                * (0.3 + (0.7 * Math.Min(1, along / FullLength)))
-                * (0.5 + (0.5 * Math.Min(1, across / FullWidth)));
+    public static double Of(long along, long across, double ratePerSquareTick) => ratePerSquareTick * along * across
+        * (0.3 + (0.7 * Math.Min(1, along / FullLength)))
+        * (0.5 + (0.5 * Math.Min(1, across / FullWidth)));
 }

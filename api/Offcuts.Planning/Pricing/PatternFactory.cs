@@ -79,7 +79,7 @@ internal static class PatternFactory
         double Piece(long firstExtent, long secondExtent)
         {
             var (along, across) = ripFirst ? (secondExtent, firstExtent) : (firstExtent, secondExtent);
-            return along <= 0 || across <= 0 ? 0 : model.Worth.Of(along, across, board.Profile.RatePerSquareTick);
+            return along <= 0 || across <= 0 ? 0 : board.Profile.WorthOf(along, across);
         }
     }
 }

@@ -56,8 +56,8 @@ internal sealed partial class ProfilePricer
         {
             var left = rest - view.Kerf;
             best = prices.WorthWeight * (view.RipFirst
-                ? model.Worth.Of(openSecond, left, view.Profile.RatePerSquareTick)
-                : model.Worth.Of(left, openSecond, view.Profile.RatePerSquareTick));
+                ? view.Profile.WorthOf(openSecond, left)
+                : view.Profile.WorthOf(left, openSecond));
         }
 
         for (var f = 0; view.RipFirst && f < fills.Length; f++)

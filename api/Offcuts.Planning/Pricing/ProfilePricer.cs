@@ -212,8 +212,8 @@ internal sealed partial class ProfilePricer
         {
             var left = rest - view.Kerf;
             best = prices.WorthWeight * (view.RipFirst
-                ? model.Worth.Of(left, first, view.Profile.RatePerSquareTick)
-                : model.Worth.Of(first, left, view.Profile.RatePerSquareTick));
+                ? view.Profile.WorthOf(left, first)
+                : view.Profile.WorthOf(first, left));
         }
 
         for (var f = 0; !view.RipFirst && f < fills.Length; f++)

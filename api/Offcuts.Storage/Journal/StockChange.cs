@@ -53,7 +53,7 @@ internal sealed class StockChange : IDisposable
     {
         var first = connection.ExecuteScalar<long>(
             "UPDATE board_sequence SET next = next + @Count RETURNING next - @Count", new { boards.Count }, transaction);
-        var added = boards.Select((board, index) => board with
+        var added = boards.Select(Dated).Select((board, index) => board with
         {
             Id = BoardIds.FromNumber(first + index),
             LoggedAt = board.LoggedAt == default ? Now : board.LoggedAt,
@@ -67,7 +67,7 @@ internal sealed class StockChange : IDisposable
     }
 
     /// <summary>Makes a board that is there another.</summary>
-    public void Write(Board board, BoardState old) => Write(BoardState.Of(board, old.Row.Sequence));
+    public void Write(Board board, BoardState old) => Write(BoardState.Of(Dated(board), old.Row.Sequence));
 
     /// <summary>Makes a board what the state says, whatever it was and whether or not it was there.</summary>
     public void Write(BoardState state)
@@ -77,11 +77,11 @@ internal sealed class StockChange : IDisposable
             """
             INSERT INTO boards (sequence, id, kind, species, thickness_ticks, width_ticks, length_ticks, quantity, surface,
                                 appearance, batch, left_end, right_end, bow_ticks, crook_ticks, cup_ticks, twist_ticks,
-                                thickness_estimated, width_estimated, length_estimated, place, source, note, status, logged_at,
-                                origin_plan, cut_from, price_minor_units, price_currency)
+                                thickness_estimated, width_estimated, length_estimated, moisture_tenths, moisture_on,
+                                place, source, note, status, logged_at, origin_plan, cut_from, price_minor_units, price_currency)
             VALUES (@Sequence, @Id, @Kind, @Species, @ThicknessTicks, @WidthTicks, @LengthTicks, @Quantity, @Surface,
                     @Appearance, @Batch, @LeftEnd, @RightEnd, @BowTicks, @CrookTicks, @CupTicks, @TwistTicks,
-                    @ThicknessEstimated, @WidthEstimated, @LengthEstimated, @Place, @Source, @Note, @Status, @LoggedAt,
+                    @ThicknessEstimated, @WidthEstimated, @LengthEstimated, @MoistureTenths, @MoistureOn, @Place, @Source, @Note, @Status, @LoggedAt,
                     @OriginPlan, @CutFrom, @PriceMinorUnits, @PriceCurrency)
             """,
             state.Row,
@@ -98,6 +98,24 @@ internal sealed class StockChange : IDisposable
             state.Holds ?? [],
             transaction);
         touched[state.Row.Id] = state;
+    }
+
+    /// <summary>The board with the day of its moisture reading, which is today if it was told without one.</summary>
+    /// <exception cref="OffcutsException">The day is yet to come.</exception>
+    public Board Dated(Board board)
+    {
+        if (board.Moisture is not { } reading)
+        {
+            return board;
+        }
+
+        // Where the maker is it may be tomorrow already.
+        var today = DateOnly.FromDateTime(Now.UtcDateTime);
+        return reading.On > today.AddDays(1)
+            ? throw new OffcutsException(
+                ErrorCode.Invalid, $"A moisture reading is dated {MoistureText.Format(reading)[^10..]}, which is yet to come.",
+                new InputFault("#/moisture/on", "Give the day on which the reading was taken."))
+            : board with { Moisture = reading.Dated(today) };
     }
 
     /// <summary>Takes a board out of the inventory.</summary>

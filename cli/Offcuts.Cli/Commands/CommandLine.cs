@@ -5,6 +5,7 @@ using Offcuts.Cli.Commands.Demo;
 using Offcuts.Cli.Commands.Designs;
 using Offcuts.Cli.Commands.Find;
 using Offcuts.Cli.Commands.Journal;
+using Offcuts.Cli.Commands.Keeping;
 using Offcuts.Cli.Commands.Offers;
 using Offcuts.Cli.Commands.Places;
 using Offcuts.Cli.Commands.Plans;
@@ -35,7 +36,7 @@ internal static class CommandLine
         Verb[] verbs =
         [
             BoardsCommand.Create(), FindCommand.Create(), PlacesCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
-            ShopCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
+            ShopCommand.Create(), KeepCommand.Create(), KeepRuleCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
             CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];
         foreach (var verb in verbs)

@@ -25,6 +25,8 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(PlaceList))]
 [JsonSerializable(typeof(ShopEntry))]
 [JsonSerializable(typeof(ShopRecord))]
+[JsonSerializable(typeof(KeepRuleRecord))]
+[JsonSerializable(typeof(KeepAnswer))]
 [JsonSerializable(typeof(SpeciesEntry))]
 [JsonSerializable(typeof(SpeciesRecord))]
 [JsonSerializable(typeof(SpeciesList))]

@@ -10,6 +10,9 @@ internal static class ExitCode
     public const int Conflict = 5;
     public const int Unreachable = 6;
     public const int DataIntegrity = 7;
+
+    /// <summary>The answer to <c>keep?</c> is no.</summary>
+    public const int LetGo = 8;
     public const int Interrupted = 130;
     public const int Terminated = 143;
 

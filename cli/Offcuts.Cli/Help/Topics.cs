@@ -4,7 +4,7 @@ namespace Offcuts.Cli.Help;
 internal static class Topics
 {
     // Each is an example with every key that this program itself reads, so that it cannot rot.
-    private static readonly string[] Files = ["board-list-files", "design-files", "price-list-files"];
+    private static readonly string[] Files = ["board-list-files", "design-files", "keep-rule-files", "price-list-files"];
 
     /// <summary>The names of all topics.</summary>
     public static IEnumerable<string> Names => Texts.Keys.Concat(Files);
@@ -22,6 +22,7 @@ internal static class Topics
               5    it contradicts what is stored; look again and decide anew
               6    the server cannot be reached or does not answer in time
               7    stored data is damaged; nothing was changed
+              8    the answer of 'keep?' is no: let it go
               130  stopped by Ctrl-C; 'plan' keeps its best plan so far
               143  stopped by SIGTERM
 
@@ -65,6 +66,10 @@ internal static class Topics
             leftover which of its ends are sound. --factory-edge-trim comes off all four edges of a sheet; an offcut of which both ends
             are sound loses nothing.
 
+            Moisture: --moisture "8% on 2026-11-01" is what a meter read and when. Wood for one panel should be alike within 2 points; a
+            plan warns of a wide panel whose boards are not, or were last measured long ago (offcuts shop set --reading-days). Go by the
+            meter's manual for species and temperature.
+
             Surface: rough, skip-planed (also skip, hit-or-miss) or surfaced. Each has its own milling allowances. Write the thickness
             that skip-planed wood has, not the one it is sold by.
 
@@ -88,6 +93,7 @@ internal static class Topics
               appearance  clear, sound knots, paint
               ends, warp  left checked, right sound; bow 1/4in, cup 1/8in
               defects     with | between them: knot 10..12in x 1..2in | split 0..4in
+              moisture    a meter's reading: 8%, 8.5% on 2026-11-01
               batch, place, source, note
               status      free, reserved, used, gone
               logged      of new boards: 2026-03-14
@@ -121,6 +127,7 @@ internal static class Topics
               defects      split 3in end, check 2 both ends, knot 10..12 x 1..2. An end that is not called left or right is the left
                            one: measure from there.
               warp, ends   bow 1/4, cup 1/8, twist, crook; ends checked, left end sound
+              moisture     8% mc, mc 8.5 (read today)
               where        rack 2, offcut bin, behind the door, place ANYTHING; no place
               batch        batch NAME, lot 7, log 3; no batch
               the rest     from WHERE IT CAME FROM, note: ANYTHING

@@ -22,9 +22,9 @@ internal static class RivalPlan
             ItemCost = new Money(problem.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity)),
             WoodBound = Money.Zero,
             WorthConsumed = new Money(sawn.Where(board => board.Source.Board is not null).Sum(board => Worth.OfBoard(
-                board.Source.Board!, problem.Rates.Of(board.Source.Species), problem.Shop.Keep, problem.Today).MinorUnits)),
+                board.Source.Board!, problem.Rates.Of(board.Source.Species), problem.Shop.KeptOf(board.Source.Species), problem.Today).MinorUnits)),
             WorthReturned = new Money(boards.Sum(board => board.Pieces.OfType<LeftoverPiece>().Sum(piece => Worth.Of(
-                new Dimensions(board.Size.Thickness, piece.At.Width, piece.At.Length), problem.Rates.Of(board.Species), problem.Shop.Keep).MinorUnits))),
+                new Dimensions(board.Size.Thickness, piece.At.Width, piece.At.Length), problem.Rates.Of(board.Species), problem.Shop.KeptOf(board.Species)).MinorUnits))),
             Run = new PlanRun(0, budget, elapsed, elapsed, true, "rival"),
         };
     }

@@ -92,7 +92,7 @@ internal sealed class SawnBoard
     private void PutAway(Rect rect)
     {
         var defects = (Source.Board?.Defects ?? []).Select(defect => defect.Area).ToList();
-        var kept = ClearWood.Largest(rect, defects, each => Worth.IsKept(new Dimensions(Source.Size.Thickness, each.Width, each.Length), shop.Keep));
+        var kept = ClearWood.Largest(rect, defects, each => shop.KeptOf(Source.Species).Include(new Dimensions(Source.Size.Thickness, each.Width, each.Length)));
         if (kept is not { } clear)
         {
             pieces.Add(new WastePiece(rect));

@@ -16,6 +16,7 @@ public class BoardListDocumentTests
             source: desk
             logged: 2026-03-14
             note: Two from one log.
+            moisture: 8.5% on 2026-03-01
             defects: [split 0..4in, knot 10..12 x 1..2]
           - {species: white pine, size: 2x4 x 8ft}
           - {species: mdf, size: 18mm x 600 x 800, logged: "2025-01-02T03:04:05+01:00"}
@@ -30,6 +31,7 @@ public class BoardListDocumentTests
         Assert.Equal(SizeText.Parse("1 x 7 x 62", DisplayUnit.Inch), walnut.Size);
         Assert.Equal(("rack A", "desk", "Two from one log."), (walnut.Place, walnut.Source, walnut.Note));
         Assert.Equal(new DateTimeOffset(2026, 3, 14, 0, 0, 0, TimeSpan.Zero), walnut.LoggedAt);
+        Assert.Equal(new MoistureReading(8.5m, new DateOnly(2026, 3, 1)), walnut.Moisture);
         Assert.Equal(
             [
                 new Defect("split", new Rect(Length.Zero, Length.Zero, Length.FromInches(4), Length.FromInches(7))),
@@ -51,13 +53,14 @@ public class BoardListDocumentTests
     [InlineData("appearance: sound knots", "surface: surfaced", "#/boards/0/size", "13/16\"")]
     [InlineData("2026-03-14", "14.3.2026", "#/boards/0/logged", "not a date")]
     [InlineData("2026-03-14", "2026-02-30", "#/boards/0/logged", "not a date")]
+    [InlineData("8.5% on", "damp on", "#/boards/0/moisture", "no moisture reading")]
     [InlineData("quantity: 2", "status: free", "#/boards/0/status", "not known")]
     [InlineData("species: walnut", "colour: brown", "#/boards/0", "'species' is missing")]
     public void Names_the_place_of_each_fault(string good, string bad, string pointer, string saying)
     {
         var problem = Assert.Throws<OffcutsException>(() => Parse(List.Replace(good, bad, StringComparison.Ordinal)));
         Assert.Contains(problem.Faults, fault =>
-            fault.Pointer == pointer && fault.Line is > 2 and < 14 && fault.Detail.Contains(saying, StringComparison.Ordinal));
+            fault.Pointer == pointer && fault.Line is > 2 and < 15 && fault.Detail.Contains(saying, StringComparison.Ordinal));
     }
 
     [Theory]

@@ -10,7 +10,7 @@ public class QuickLineProperties
     private static readonly string[] Scraps =
         ["3 @ ", "3/4", " x ", "x", "5 1/2", "36", "~30", "4/4", " ash", " walnut", ", ", "split ", "3in", " end", "rack 2", "batch ", "note ", "knot 10..12", "\"", "'", "ft",
             "mm", ".", ",", "½", "\t", "\u0000", "\uD800", "\uFEFF", "@", "(", ")", "-", "..", "9999999999999999999999", "by ", "bow 1/4", "left ", "ends checked", "from ", "İ", "  ", "long",
-            "T", "=", "#", "oak", "ply", "x x", "1/0", "1e9", "no place", "*"];
+            "T", "=", "#", "mc ", "8%", "%", "moisture ", "oak", "ply", "x x", "1/0", "1e9", "no place", "*"];
 
     private static readonly (string Said, string Id)[] Species =
         [("ash", "white-ash"), ("Walnut", "black-walnut"), ("wh oak", "white-oak"), ("WO", "white-oak"), ("hard maple", "hard-maple"), ("pop", "yellow-poplar"), ("black-cherry", "black-cherry")];

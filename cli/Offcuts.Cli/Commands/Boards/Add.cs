@@ -23,9 +23,10 @@ internal static class Add
         "offcuts boards add 4/4 x 7 x 8ft --species black-walnut --quantity 2 --source \"bench build\"",
         "offcuts boards add 15/16 x 8 x 70 --species white-oak --surface skip-planed --warp \"bow 1/4, cup 1/8\" --ends \"left checked\"",
         "offcuts boards add 4/4 x 6 x 60 --species cherry --defect \"knot 30..32 x 2..3 1/2\" --defect \"split 4in at the right end\"",
+        "offcuts boards add 4/4 x 6 x 60 --species cherry --moisture 8%",
         "offcuts boards add 18mm x 600mm x 1200mm --species baltic-birch")
         .With(Size, Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface, BoardOptions.Appearance,
-            BoardOptions.Defect, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Batch, BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
+            BoardOptions.Defect, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Moisture, BoardOptions.Batch, BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
         .Does(AddAsync);
 
     private static async Task<int> AddAsync(Run run)
@@ -43,7 +44,7 @@ internal static class Add
             run.Get(BoardOptions.Appearance) ?? "clear",
             Defects: Condition.Defects(run, size, unit),
             Place: run.Get(BoardOptions.Place), Source: run.Get(BoardOptions.Source), Note: run.Get(BoardOptions.Note),
-            Batch: run.Get(BoardOptions.Batch), Warp: Condition.Warp(run, unit), Ends: Condition.Ends(run));
+            Batch: run.Get(BoardOptions.Batch), Warp: Condition.Warp(run, unit), Ends: Condition.Ends(run), Moisture: Condition.Moisture(run));
         var board = await api.CreateBoardAsync(entry, run.Cancellation);
         DefectNotes.Say(run, board.Defects.Select(defect => defect.Kind));
         if (run.Json)

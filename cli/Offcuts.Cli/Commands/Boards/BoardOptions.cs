@@ -14,6 +14,7 @@ internal static class BoardOptions
     public static readonly Option<string> Batch = new("--batch") { Description = "The same tree or the same lot", HelpName = "TEXT" };
     public static readonly Option<string> Warp = new("--warp") { Description = "How far it is out of flat over the whole board, for instance \"bow 1/4, twist 1/16\"; or flat", HelpName = "WARP" };
     public static readonly Option<string> Ends = new("--ends") { Description = "State of its ends: sound, checked, unknown, or \"left checked, right sound\"", HelpName = "ENDS" };
+    public static readonly Option<string> Moisture = new("--moisture") { Description = "Reading of a moisture meter, for instance 8% or \"8.5% on 2026-11-01\"; today's if no day is given; none for none", HelpName = "READING" };
     public static readonly Option<string[]> Defect = new("--defect")
     {
         Description = "What to cut around, for instance \"split 0..4in\", \"knot 10..12 x 1..2\" or \"split 4in at the right end\"; may be given again; none for none",

@@ -24,7 +24,8 @@ internal static class BoardView
     public static string Condition(BoardRecord board, DisplayUnit unit)
     {
         var ends = Boards.Condition.Text(board.Ends) is { } known ? $"ends {known}" : null;
-        return string.Concat(new[] { Boards.Condition.Text(board.Warp, unit), ends }.OfType<string>().Select(said => $", {said}"))
+        var moisture = Boards.Condition.Text(board.Moisture) is { } reading ? $"moisture {reading}" : null;
+        return string.Concat(new[] { Boards.Condition.Text(board.Warp, unit), ends, moisture }.OfType<string>().Select(said => $", {said}"))
             + string.Concat(board.Defects.Select(defect => $"; {Defect(defect, unit)}"));
     }
 
@@ -35,14 +36,16 @@ internal static class BoardView
         // Columns that few boards fill are there only where one does.
         var (warped, batched, marked) = (all.Exists(board => board.Warp is not null), all.Exists(board => board.Batch is not null), all.Exists(board => board.Defects.Count > 0));
         // Where all of a row are held its status says so; of a part of it only the number does.
+        var measured = all.Exists(board => board.Moisture is not null);
         var partlyHeld = all.Exists(board => board.Holds?.Count < board.Quantity);
-        var table = new Table(["ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", .. Column(marked, "DEFECTS"), .. Column(warped, "WARP"), .. Column(batched, "BATCH"), .. Column(partlyHeld, ">HELD"), "STATUS", "PLACE"]);
+        var table = new Table(["ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", .. Column(marked, "DEFECTS"), .. Column(warped, "WARP"), .. Column(measured, ">MC"), .. Column(batched, "BATCH"), .. Column(partlyHeld, ">HELD"), "STATUS", "PLACE"]);
         foreach (var board in all)
         {
             table.Add([
                 board.Id, Species(board), Size(board, unit), board.Quantity.ToString(CultureInfo.InvariantCulture), Milled(board), board.Appearance,
                 .. Column(marked, string.Join(", ", board.Defects.Select(defect => defect.Kind).Distinct())),
-                .. Column(warped, Boards.Condition.Text(board.Warp, unit)), .. Column(batched, board.Batch),
+                .. Column(warped, Boards.Condition.Text(board.Warp, unit)),
+                .. Column(measured, board.Moisture is { } reading ? MoistureText.Percent(reading.Percent) : ""), .. Column(batched, board.Batch),
                 .. Column(partlyHeld, (board.Holds?.Count ?? 0) is > 0 and var held ? held.ToString(CultureInfo.InvariantCulture) : ""), board.Status, board.Place]);
         }
 
@@ -58,7 +61,7 @@ internal static class BoardView
             ("Board", board.Id), ("Species", Species(board)), ("Size", Size(board, unit)),
             ("Quantity", board.Quantity.ToString(CultureInfo.InvariantCulture)), ("Kind", board.Kind == "sheet" ? "sheet" : $"{board.Kind}, {board.Surface}"),
             ("Appearance", board.Appearance), ("Status", board.Status), ("Warp", Boards.Condition.Text(board.Warp, unit)), ("Ends", Boards.Condition.Text(board.Ends)),
-            ("Batch", board.Batch), ("Place", board.Place), ("Source", board.Source),
+            ("Moisture", Boards.Condition.Text(board.Moisture)), ("Batch", board.Batch), ("Place", board.Place), ("Source", board.Source),
             ("Logged", logged), ("Held", Held(board)), ("Comes from", Origin(board)), ("Cost", board.Price is { } price ? Price.Of(price.Amount, price.Currency) : null),
             ("Note", board.Note), .. board.Defects.Select(defect => ("Defect", (string?)Defect(defect, unit))),
         ];

@@ -37,6 +37,28 @@ internal static class Condition
             : throw CliException.Invalid($"{BoardOptions.Ends.Name}: {error}");
     }
 
+    /// <summary>The moisture reading that was given; <paramref name="otherwise"/> if none was.</summary>
+    /// <exception cref="CliException">It is no reading.</exception>
+    public static MoistureRecord? Moisture(Run run, MoistureRecord? otherwise = null)
+    {
+        if (run.Get(BoardOptions.Moisture) is not { } text)
+        {
+            return otherwise;
+        }
+
+        if (text.Trim().Equals("none", StringComparison.OrdinalIgnoreCase))
+        {
+            return null;
+        }
+
+        return MoistureText.TryParse(text, out var reading, out var error)
+            ? new(reading.Percent, reading.On)
+            : throw CliException.Invalid($"{BoardOptions.Moisture.Name}: {error}");
+    }
+
+    /// <summary>A moisture reading in words; null where none is known.</summary>
+    public static string? Text(MoistureRecord? moisture) => moisture is null ? null : MoistureText.Format(new(moisture.Percent, moisture.On));
+
     /// <summary>The defects that were given, which take the place of those known before; <paramref name="otherwise"/> if none were.</summary>
     /// <exception cref="CliException">One of them is no defect.</exception>
     public static IReadOnlyList<DefectRecord>? Defects(Run run, Dimensions board, DisplayUnit unit, IReadOnlyList<DefectRecord>? otherwise = null)

@@ -15,9 +15,10 @@ internal static class Edit
         "Change what is known of a board; what is not named stays as it is",
         "offcuts boards edit K7M --place \"wall rack\" --status reserved",
         "offcuts boards edit K7M --warp flat --ends sound",
+        "offcuts boards edit K7M --moisture \"7.5% on 2026-11-01\"",
         "offcuts boards edit K7M --size \"3/4 x 5 1/2 x 30 1/4\" --note \"split end cut off\"")
         .With(BoardOptions.Id, Size, BoardOptions.Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface,
-            BoardOptions.Appearance, BoardOptions.Status, BoardOptions.Defect, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Batch,
+            BoardOptions.Appearance, BoardOptions.Status, BoardOptions.Defect, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Moisture, BoardOptions.Batch,
             BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
         .Does(EditAsync);
 
@@ -53,7 +54,8 @@ internal static class Edit
             Condition.Warp(run, unit, old.Warp),
             Condition.Ends(run, old.Ends),
             // Whoever writes a size has measured it.
-            run.Get(Size) is null ? old.Estimated : null);
+            run.Get(Size) is null ? old.Estimated : null,
+            Condition.Moisture(run, old.Moisture));
         var board = await api.ReplaceBoardAsync(old.Id, entry, run.Cancellation);
         DefectNotes.Say(run, board.Defects.Select(defect => defect.Kind));
         if (run.Json)

@@ -23,6 +23,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         WriteBoards();
         WriteGlueUps();
         WriteCounts();
+        WriteMovements();
         WriteMissing();
         WriteWarnings();
         if (record.Build is { } build)
@@ -167,6 +168,22 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         {
             to.WriteLine(SafeText.Of($"  {count.Text}"));
         }
+    }
+
+    private void WriteMovements()
+    {
+        if (plan.Movements is not { Count: > 0 } movements)
+        {
+            return;
+        }
+
+        Heading("Movement across the grain");
+        foreach (var movement in movements)
+        {
+            to.WriteLine(SafeText.Of($"  {movement.Text}"));
+        }
+
+        to.WriteLine($"  {MovementText.Caution}");
     }
 
     private void WriteMissing()

@@ -17,13 +17,18 @@ internal static class Set
 
     private static readonly Option<int?> HoldDays = new("--hold-days") { Description = "for how many days an accepted plan of which nothing is cut holds its boards; 0 for no limit", HelpName = "DAYS", CustomParser = Values.Whole };
 
+    private static readonly Option<string> Humidity = new("--humidity") { Description = "relative humidity where furniture lives, from the dry season to the damp one, for instance 30..60", HelpName = "RANGE" };
+    private static readonly Option<string> Temperature = new("--temperature") { Description = "and its temperature, for instance 21C or 70F", HelpName = "DEGREES" };
+    private static readonly Option<int?> ReadingDays = new("--reading-days") { Description = "for how many days a moisture reading counts", HelpName = "DAYS", CustomParser = Values.Whole };
+
     public static Verb Create() => new Verb(
         "set",
         "Change settings; what is not named stays as it is",
         "offcuts shop set --unit millimetre --currency EUR",
         "offcuts shop set --kerf 3/32 --planer-width 13 --keep \"1/2 x 2 x 12\"",
+        "offcuts shop set --humidity 25..65 --temperature 68F",
         "offcuts shop set --rough-thickness 0.25in --recut false")
-        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut, Short, HoldDays]).Does(SetAsync);
+        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut, Short, Humidity, Temperature, ReadingDays, HoldDays]).Does(SetAsync);
 
     private static async Task<int> SetAsync(Run run)
     {
@@ -39,6 +44,8 @@ internal static class Set
             Recut = recut ?? old.Recut,
             ShortBlanks = run.Get(Short) ?? old.ShortBlanks,
             HoldDays = run.Get(HoldDays) is { } days ? (days == 0 ? null : days) : old.HoldDays,
+            ReadingDays = run.Get(ReadingDays) ?? old.ReadingDays,
+            Climate = ShopClimate.With(old.Climate, run.Get(Humidity), run.Get(Temperature)),
             Keep = run.Get(Keep) is { } keep ? ToRecord(Lengths.Size(Keep.Name, [keep], unit)) : old.Keep,
         };
         foreach (var setting in ShopLengths.All)
@@ -75,5 +82,6 @@ internal static class Set
         shop.PlanerWidthMm, shop.JointerWidthMm, shop.NarrowestStripMm, shop.WidestStripMm, shop.Keep,
         shop.ShortestAtPlanerMm, shop.ShortestAtJointerMm, shop.Recut,
         shop.SkipPlaned, shop.FlatEnoughMm, shop.EndTrimCheckedMm, shop.EndTrimUnknownMm, shop.FactoryEdgeTrimMm,
-        shop.ShortBlanks, shop.ResawHeightMm, shop.ResawKerfMm, shop.ResawCleanupMm, shop.HoldDays, shop.EstimateMargin);
+        shop.ShortBlanks, shop.ResawHeightMm, shop.ResawKerfMm, shop.ResawCleanupMm, shop.HoldDays, shop.EstimateMargin,
+        shop.WidePanelMm, shop.Climate, shop.ReadingDays);
 }

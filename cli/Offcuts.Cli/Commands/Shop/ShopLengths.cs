@@ -41,6 +41,7 @@ internal static class ShopLengths
         Setting("--estimate-margin-thickness", "how much less a plan counts of a thickness that was only estimated", shop => shop.EstimateMargin.ThicknessMm, (shop, mm) => shop with { EstimateMargin = shop.EstimateMargin with { ThicknessMm = mm } }),
         Setting("--estimate-margin-width", "and of a width", shop => shop.EstimateMargin.WidthMm, (shop, mm) => shop with { EstimateMargin = shop.EstimateMargin with { WidthMm = mm } }),
         Setting("--estimate-margin-length", "and of a length", shop => shop.EstimateMargin.LengthMm, (shop, mm) => shop with { EstimateMargin = shop.EstimateMargin with { LengthMm = mm } }),
+        Setting("--wide-panel", "from this width a solid panel's movement is warned of", shop => shop.WidePanelMm, (shop, mm) => shop with { WidePanelMm = mm }),
         Setting("--resaw-height", "widest blank that the resaw takes on edge; 0 if the shop does not resaw", shop => shop.ResawHeightMm ?? 0, (shop, mm) => shop with { ResawHeightMm = mm == 0 ? null : mm }),
         Setting("--resaw-kerf", "width of the resaw's cut", shop => shop.ResawKerfMm, (shop, mm) => shop with { ResawKerfMm = mm }),
         Setting("--resaw-cleanup", "what a resawn slice is sawn thicker than finished", shop => shop.ResawCleanupMm, (shop, mm) => shop with { ResawCleanupMm = mm }),

@@ -1,0 +1,72 @@
+using System.Text.Json;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Offcuts.Contracts;
+using Offcuts.Documents;
+using Offcuts.Domain;
+using Offcuts.Host.Http;
+using Offcuts.Host.Shops;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Keeping;
+
+/// <summary><c>/v1/keep-rule</c>.</summary>
+internal static class KeepRuleEndpoints
+{
+    public static void MapKeepRule(this IEndpointRouteBuilder app)
+    {
+        app.MapMethods("/v1/keep-rule", ["GET", "HEAD"], Get);
+        app.MapPut("/v1/keep-rule", ReplaceAsync);
+        app.MapMethods("/v1/keep-rule/answer", ["GET", "HEAD"], Answer);
+    }
+
+    private static Ok<KeepRuleRecord> Get(Workshop workshop) =>
+        TypedResults.Ok(KeepRuleMapping.ToRecord(workshop.WrittenKeepRule(), workshop.Shop(), workshop.Catalogue()));
+
+    private static async Task<Ok<KeepRuleRecord>> ReplaceAsync(HttpRequest request, ShopStore store, Workshop workshop, CancellationToken cancellationToken)
+    {
+        var (shop, catalogue) = (workshop.Shop(), workshop.Catalogue());
+        var rule = RequestBody.IsDocument(request)
+            ? KeepRuleDocument.Parse(await RequestBody.ReadTextAsync(request, cancellationToken), shop.Unit, catalogue)
+            : Checked(await RequestBody.ReadAsync(request, WireJson.Default.KeepRuleEntry, cancellationToken), catalogue);
+        store.ReplaceKeepRule(JsonSerializer.Serialize(KeepRuleMapping.ToEntry(rule), WireJson.Default.KeepRuleEntry));
+        return TypedResults.Ok(KeepRuleMapping.ToRecord(rule, shop, catalogue));
+    }
+
+    private static Ok<KeepAnswer> Answer(HttpRequest request, BoardStore boards, Workshop workshop)
+    {
+        var (shop, catalogue) = (workshop.Shop(), workshop.Catalogue());
+        var (piece, understood) = Read(request.Query, boards, shop, catalogue);
+        var ruling = KeepRuling.Of(shop.KeepRule, shop.Keep, piece.Species, piece.Size);
+        return TypedResults.Ok(new KeepAnswer(
+            ruling.IsKept, understood, ruling.Number, KeepRuleMapping.TextOf(shop, catalogue).Of(ruling, piece.Size)));
+    }
+
+    private static (NewBoard Piece, string Understood) Read(IQueryCollection query, BoardStore boards, Shop shop, SpeciesCatalogue catalogue)
+    {
+        var faults = new Faults();
+        QueryReader.CheckNames(query, ["piece"], faults);
+        faults.ThrowIfAny();
+        var (species, places) = boards.Names();
+        var reading = new QuickLineReader(new QuickWords(catalogue, species, places), shop.Unit).Read(query["piece"].ToString(), new QuickCarry());
+        foreach (var fault in reading.Faults)
+        {
+            faults.Add("?piece", FormattableString.Invariant($"column {fault.Column}: {fault.Detail}"));
+        }
+
+        if (reading is { Board: null, Faults.Count: 0 })
+        {
+            faults.Add("?piece", "It names no piece: give thickness x width x length and species, for instance 3/4 x 2 x 14 walnut.");
+        }
+
+        faults.ThrowIfAny();
+        return (reading.Board!, reading.Understood!);
+    }
+
+    private static KeepRule Checked(KeepRuleEntry entry, SpeciesCatalogue catalogue)
+    {
+        var faults = new Faults();
+        var rule = KeepRuleMapping.ToRule(entry, catalogue, "#", faults);
+        faults.ThrowIfAny();
+        return rule;
+    }
+}
