@@ -72,7 +72,7 @@ CREATE TABLE "boards" (
     note TEXT CHECK (length(note) <= 2000),
     status TEXT NOT NULL CHECK (status IN ('free', 'reserved', 'used', 'gone')),
     logged_at TEXT NOT NULL
-, origin_plan TEXT REFERENCES plan_runs (id), cut_from TEXT CHECK (cut_from IS NULL OR origin_plan IS NOT NULL), price_minor_units INTEGER CHECK (price_minor_units >= 0), price_currency TEXT CHECK ((price_currency IS NULL) = (price_minor_units IS NULL)), thickness_estimated INTEGER NOT NULL DEFAULT 0 CHECK (thickness_estimated IN (0, 1)), width_estimated INTEGER NOT NULL DEFAULT 0 CHECK (width_estimated IN (0, 1)), length_estimated INTEGER NOT NULL DEFAULT 0 CHECK (length_estimated IN (0, 1))) STRICT;
+, origin_plan TEXT REFERENCES plan_runs (id), cut_from TEXT CHECK (cut_from IS NULL OR origin_plan IS NOT NULL), price_minor_units INTEGER CHECK (price_minor_units >= 0), price_currency TEXT CHECK ((price_currency IS NULL) = (price_minor_units IS NULL)), thickness_estimated INTEGER NOT NULL DEFAULT 0 CHECK (thickness_estimated IN (0, 1)), width_estimated INTEGER NOT NULL DEFAULT 0 CHECK (width_estimated IN (0, 1)), length_estimated INTEGER NOT NULL DEFAULT 0 CHECK (length_estimated IN (0, 1)), moisture_tenths INTEGER CHECK (moisture_tenths BETWEEN 1 AND 3000), moisture_on TEXT CHECK ((moisture_on IS NULL) = (moisture_tenths IS NULL) AND (moisture_on IS NULL OR date(moisture_on) = moisture_on))) STRICT;
 
 CREATE TABLE design_versions (
     sequence INTEGER PRIMARY KEY,
@@ -106,6 +106,11 @@ CREATE TABLE journal_boards (
     state TEXT CHECK (json_valid(state)),
     PRIMARY KEY (board_id, line)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE keep_rule (
+    only_row INTEGER PRIMARY KEY CHECK (only_row = 1),
+    content TEXT NOT NULL CHECK (json_valid(content))
+) STRICT;
 
 CREATE TABLE offers (
     sequence INTEGER PRIMARY KEY,

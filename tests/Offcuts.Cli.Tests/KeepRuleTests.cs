@@ -42,6 +42,6 @@ public sealed class KeepRuleTests : IDisposable
         Assert.Contains("column 14: 'wallnut' is not understood. Did you mean walnut?", wrong.Err, StringComparison.Ordinal);
         var rule = await offcuts.RunAsync(["keep-rule", "set", "-"], "rule: [{keep: walnut}]", null);
         Assert.Equal(2, rule.Code);
-        Assert.Contains("line 1: Say from which sizes on", rule.Err, StringComparison.Ordinal);
+        Assert.Contains("line 1, rule.0.keep: Say from which sizes on", rule.Err, StringComparison.Ordinal);
     }
 }

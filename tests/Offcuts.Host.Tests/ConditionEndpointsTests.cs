@@ -104,7 +104,7 @@ public sealed class ConditionEndpointsTests(Service service) : IClassFixture<Ser
         var movement = run.GetProperty("plan").GetProperty("movements")[0];
         Assert.Equal(("Top", false), (movement.GetProperty("name").GetString(), movement.GetProperty("measured").GetBoolean()));
         // 320 mm x 0.00248 x (11.96 - 6.17), by Eq. 4-5 and 13-2 of the Wood Handbook.
-        Assert.Equal(4.59m, movement.GetProperty("shrinksMm").GetDecimal() + movement.GetProperty("growsMm").GetDecimal(), 0.02m);
+        Assert.InRange(movement.GetProperty("shrinksMm").GetDecimal() + movement.GetProperty("growsMm").GetDecimal(), 4.57m, 4.61m);
         Assert.Contains("Movement across the grain", await service.Client.GetStringAsync($"/v1/plans/{run.GetProperty("id").GetString()}/cut-sheet"), StringComparison.Ordinal);
     }
 

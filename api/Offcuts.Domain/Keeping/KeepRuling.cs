@@ -8,6 +8,10 @@ namespace Offcuts.Domain;
 /// <param name="Missed">What of it the piece does not reach.</param>
 public sealed record KeepRuling(bool IsKept, int Number, KeepEntry? Entry, KeepSize? Size, IReadOnlyList<KeepSide> Missed)
 {
+    /// <summary>The same ruling by the words in which the rule was written, where its classes still are classes.</summary>
+    /// <param name="written">The rule as it was written, entry by entry the one that was asked.</param>
+    public KeepRuling AsWritten(KeepRule written) => Number == 0 ? this : this with { Entry = written.Entries[Number - 1] };
+
     /// <summary>The ruling about a piece.</summary>
     /// <param name="rule">The rule, with concrete species.</param>
     /// <param name="otherwise">What is kept where it does not decide.</param>

@@ -36,7 +36,7 @@ internal static class KeepRuleEndpoints
     {
         var (shop, catalogue) = (workshop.Shop(), workshop.Catalogue());
         var (piece, understood) = Read(request.Query, boards, shop, catalogue);
-        var ruling = KeepRuling.Of(shop.KeepRule, shop.Keep, piece.Species, piece.Size);
+        var ruling = KeepRuling.Of(shop.KeepRule, shop.Keep, piece.Species, piece.Size).AsWritten(workshop.WrittenKeepRule());
         return TypedResults.Ok(new KeepAnswer(
             ruling.IsKept, understood, ruling.Number, KeepRuleMapping.TextOf(shop, catalogue).Of(ruling, piece.Size)));
     }

@@ -113,8 +113,8 @@ internal sealed class StockChange : IDisposable
         var today = DateOnly.FromDateTime(Now.UtcDateTime);
         return reading.On > today.AddDays(1)
             ? throw new OffcutsException(
-                ErrorCode.Invalid, $"A moisture reading is dated {MoistureText.Format(reading)[^10..]}, which is yet to come.",
-                new InputFault("#/moisture/on", "Give the day on which the reading was taken."))
+                ErrorCode.Invalid, "A moisture reading cannot be right: see errors.",
+                new InputFault("#/moisture/on", $"{MoistureText.Format(reading)} is yet to come: give the day on which the reading was taken."))
             : board with { Moisture = reading.Dated(today) };
     }
 

@@ -31,9 +31,9 @@ public class MoistureTextTests
     }
 
     [Fact]
-    public void What_is_written_is_read_the_same() => Gen.Select(Gen.Int[1, 3000], Gen.Int[1, 100_000].Null()).Sample((tenths, day) =>
+    public void What_is_written_is_read_the_same() => Gen.Select(Gen.Int[1, 3000], Gen.Int[-20_000, 50_000]).Sample((tenths, day) =>
     {
-        var reading = new MoistureReading(tenths / 10m, day is { } days ? new DateOnly(1900, 1, 1).AddDays(days) : null);
+        var reading = new MoistureReading(tenths / 10m, day > 0 ? new DateOnly(1900, 1, 1).AddDays(day) : null);
         return reading.Fault() is null && Read(MoistureText.Format(reading)) == reading;
     });
 

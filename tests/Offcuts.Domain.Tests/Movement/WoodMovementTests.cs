@@ -10,8 +10,8 @@ public class WoodMovementTests
     [Fact]
     public void The_handbooks_example_comes_out()
     {
-        Assert.Equal(1.705m, Millimetres(Tangential("white-fir", Length.FromMillimetres(232), 8, 11)), 0.001m);
-        Assert.Equal(-1.705m, Millimetres(Tangential("white-fir", Length.FromMillimetres(232), 11, 8)), 0.001m);
+        Near(1.705m, Millimetres(Tangential("white-fir", Length.FromMillimetres(232), 8, 11)), 0.001m);
+        Near(-1.705m, Millimetres(Tangential("white-fir", Length.FromMillimetres(232), 11, 8)), 0.001m);
     }
 
     [Theory]
@@ -20,18 +20,18 @@ public class WoodMovementTests
     [InlineData("white-oak", 42, 6, 11, 0.7665)]
     [InlineData("eastern-white-pine", 36, 6, 10, 0.3053)]
     public void Flatsawn_boards_move_by_the_handbooks_coefficients(string species, int inches, int from, int to, double change) =>
-        Assert.Equal((decimal)change, Tangential(species, Length.FromInches(inches), from, to) / Length.TicksPerInch, 0.0001m);
+        Near((decimal)change, Tangential(species, Length.FromInches(inches), from, to) / Length.TicksPerInch, 0.0001m);
 
     [Fact]
     public void Quartersawn_boards_move_less()
     {
         var walnut = SpeciesCatalogue.Default.Find("black-walnut")!;
-        Assert.Equal(0.1824m, WoodMovement.RadialTicks(walnut, Length.FromInches(24), 7, 11)!.Value / Length.TicksPerInch, 0.0001m);
+        Near(0.1824m, WoodMovement.RadialTicks(walnut, Length.FromInches(24), 7, 11)!.Value / Length.TicksPerInch, 0.0001m);
     }
 
     /// <summary>500 mm of flatsawn hard maple from 6 to 12 %: 10.59 mm.</summary>
     [Fact]
-    public void Millimetres_are_counted_alike() => Assert.Equal(10.59m, Millimetres(Tangential("hard-maple", Length.FromMillimetres(500), 6, 12)), 0.01m);
+    public void Millimetres_are_counted_alike() => Near(10.59m, Millimetres(Tangential("hard-maple", Length.FromMillimetres(500), 6, 12)), 0.01m);
 
     /// <summary>Eq. 13-3 on the same fir, with its tangential shrinkage of 7.0 %: 1.712 mm. Between 6 and 14 % the coefficients hold; beyond them it is used.</summary>
     [Fact]
@@ -39,7 +39,7 @@ public class WoodMovementTests
     {
         var fir = SpeciesCatalogue.Default.Find("white-fir")!;
         var byShrinkage = fir with { TangentialCoefficient = null };
-        Assert.Equal(1.712m, Millimetres(WoodMovement.TangentialTicks(byShrinkage, Length.FromMillimetres(232), 8, 11)!.Value), 0.001m);
+        Near(1.712m, Millimetres(WoodMovement.TangentialTicks(byShrinkage, Length.FromMillimetres(232), 8, 11)!.Value), 0.001m);
         Assert.Equal(
             WoodMovement.TangentialTicks(byShrinkage, Length.FromMillimetres(232), 8, 15), WoodMovement.TangentialTicks(fir, Length.FromMillimetres(232), 8, 15));
     }
@@ -49,7 +49,7 @@ public class WoodMovementTests
     public void Green_wood_shrinks_from_fibre_saturation_on()
     {
         var oak = new Species { Id = "northern-red-oak", Name = "northern red oak", TangentialShrinkage = 8.6m };
-        Assert.Equal(-0.631m, WoodMovement.TangentialTicks(oak, Length.FromInches(10), 30, 8)!.Value / Length.TicksPerInch, 0.001m);
+        Near(-0.631m, WoodMovement.TangentialTicks(oak, Length.FromInches(10), 30, 8)!.Value / Length.TicksPerInch, 0.001m);
         Assert.Equal(
             WoodMovement.TangentialTicks(oak, Length.FromInches(10), 30, 8), WoodMovement.TangentialTicks(oak, Length.FromInches(10), 80, 8));
         Assert.Equal(0, WoodMovement.TangentialTicks(oak, Length.FromInches(10), 80, 40));
@@ -63,7 +63,7 @@ public class WoodMovementTests
     [Fact]
     public void The_coefficients_follow_from_the_shrinkage_where_the_handbook_says_so()
     {
-        string[] otherwise = ["american-mahogany", "african-mahogany", "teak"];
+        string[] otherwise = ["mahogany", "african-mahogany", "teak"];
         var checkedOf = 0;
         foreach (var species in SpeciesCatalogue.Default.All.Where(species => species is { TangentialCoefficient: not null, TangentialShrinkage: not null } && !otherwise.Contains(species.Id)))
         {
@@ -92,4 +92,6 @@ public class WoodMovementTests
         WoodMovement.TangentialTicks(SpeciesCatalogue.Default.Find(species)!, width, from, to)!.Value;
 
     private static decimal Millimetres(decimal ticks) => ticks / Length.TicksPerMillimetre;
+
+    private static void Near(decimal expected, decimal actual, decimal within) => Assert.InRange(actual, expected - within, expected + within);
 }
