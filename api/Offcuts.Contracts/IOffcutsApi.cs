@@ -118,6 +118,10 @@ public interface IOffcutsApi
     [Put("/v1/keep-rule")]
     Task<KeepRuleRecord> ReplaceKeepRuleAsync([Body] HttpContent document, CancellationToken cancellationToken = default);
 
+    /// <summary>What of the stock the shop may let go; nothing is changed by asking.</summary>
+    [Get("/v1/cull")]
+    Task<CullRecord> GetCullAsync(CullQuery query, CancellationToken cancellationToken = default);
+
     /// <summary>Whether a piece is worth keeping.</summary>
     /// <param name="piece">The piece as a maker says it: <c>3/4 x 2 x 14 walnut</c>.</param>
     /// <param name="cancellationToken">Gives up waiting.</param>

@@ -51,6 +51,7 @@ internal static class OffcutsApi
         .AddSingleton<PriceListReader>()
         .AddSingleton<StoredOffers>()
         .AddSingleton<ProblemBuilder>()
+        .AddSingleton<CullEndpoint>()
         .AddSingleton<EarlierPlans>()
         .AddSingleton<PlanQueue>()
         .AddSingleton<RejectedPlans>()
@@ -70,6 +71,7 @@ internal static class OffcutsApi
         app.MapPlaces();
         app.MapShop();
         app.MapKeepRule();
+        CullEndpoint.Map(app);
         app.MapSpecies();
         app.MapDesigns();
         app.MapOffers();

@@ -35,6 +35,7 @@ namespace Offcuts.Host.Http;
 [JsonSerializable(typeof(KeepRuleEntry))]
 [JsonSerializable(typeof(KeepRuleRecord))]
 [JsonSerializable(typeof(KeepAnswer))]
+[JsonSerializable(typeof(CullRecord))]
 [JsonSerializable(typeof(SpeciesEntry))]
 [JsonSerializable(typeof(SpeciesRecord))]
 [JsonSerializable(typeof(SpeciesList))]

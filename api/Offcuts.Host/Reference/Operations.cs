@@ -92,6 +92,14 @@ internal static class Operations
         {
             Query = [("piece", "The piece as a maker says it: thickness x width x length and species, for instance 3/4 x 2 x 14 walnut.")],
         },
+        new("GET", "/v1/cull", "getCull", "What of the stock the shop may let go, and why; nothing is changed by asking.")
+        {
+            Query =
+            [
+                ("top", "The most rows of boards to suggest, 1 to 2000."), ("freeM3", "Suggest no more than makes so many cubic metres of space."),
+                ("olderThanDays", "From how many days on a board has lain for long; 730 if left out."),
+            ],
+        },
         new("GET", "/v1/species", "listSpecies", "All species, the reference list and the shop's own."),
         new("POST", "/v1/species", "createSpecies", "Adds a species of the shop's own.") { Body = typeof(SpeciesEntry), Example = Examples.Species },
 

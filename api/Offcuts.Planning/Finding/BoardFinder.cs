@@ -43,8 +43,9 @@ public static class BoardFinder
             }
 
             var rate = problem.Rates.Of(board.Species);
-            var returned = left.Sum(size => Worth.Of(size, rate, problem.Shop.Keep).MinorUnits);
-            var worth = Worth.OfBoard(sure, rate, problem.Shop.Keep, problem.Today).MinorUnits;
+            var kept = problem.Shop.KeptOf(sure.Species);
+            var returned = left.Sum(size => Worth.Of(size, rate, kept).MinorUnits);
+            var worth = Worth.OfBoard(sure, rate, kept, problem.Today).MinorUnits;
             return new BoardFit(board, problem.ReachOf(board), cuts.Gives, cuts.Cut, new Money(worth - returned), left);
         }
     }

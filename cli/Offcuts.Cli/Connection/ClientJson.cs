@@ -27,6 +27,7 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(ShopRecord))]
 [JsonSerializable(typeof(KeepRuleRecord))]
 [JsonSerializable(typeof(KeepAnswer))]
+[JsonSerializable(typeof(CullRecord))]
 [JsonSerializable(typeof(SpeciesEntry))]
 [JsonSerializable(typeof(SpeciesRecord))]
 [JsonSerializable(typeof(SpeciesList))]

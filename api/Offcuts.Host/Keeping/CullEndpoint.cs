@@ -1,0 +1,54 @@
+using System.Text.Json;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Boards;
+using Offcuts.Host.Builds;
+using Offcuts.Host.Designs;
+using Offcuts.Host.Http;
+using Offcuts.Host.Plans;
+using Offcuts.Host.Shops;
+using Offcuts.Planning;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Keeping;
+
+/// <summary><c>/v1/cull</c>: what the shop may let go.</summary>
+internal sealed class CullEndpoint(
+    BoardStore boards, DesignStore designs, PlaceStore places, StoredOffers offers, Workshop workshop, Expiry expiry, TimeProvider clock)
+{
+    public static void Map(IEndpointRouteBuilder app) =>
+        app.MapMethods("/v1/cull", ["GET", "HEAD"], (HttpRequest request, CullEndpoint cull) => TypedResults.Ok(cull.Answer(request.Query)));
+
+    private CullRecord Answer(IQueryCollection query)
+    {
+        var (top, free, oldDays) = CullRequest.Read(query);
+        expiry.Run();
+        var (shop, catalogue) = (workshop.Shop(), workshop.Catalogue());
+        var saved = Designs(shop, catalogue);
+        var full = places.List().Where(place => place.Place.LimitCubicMetres is { } limit && place.CubicMetres > limit).ToDictionary(place => place.Place.Name, StringComparer.Ordinal);
+        var suggested = new Cull(shop, offers.Rates(shop, catalogue), DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), oldDays).Suggest(
+            [.. boards.ListFree().Select(board => new CullBoard(board, saved.Count == 0 ? null : saved.Exists(design => Usefulness.Serves(board, design, shop))))],
+            full.ToDictionary(place => place.Key, place => place.Value.CubicMetres - place.Value.Place.LimitCubicMetres!.Value, StringComparer.Ordinal));
+        var text = new CullText(shop, catalogue, workshop.WrittenKeepRule(), saved.Count, full);
+        List<CullCandidate> asked = [.. (free is { } space ? Cull.Freeing(suggested, space) : suggested).Take(top)];
+        return new(
+            [.. asked.Select(candidate => ToItem(candidate, shop, catalogue, text))], decimal.Round(asked.Sum(candidate => candidate.CubicMetres), 9),
+            MoneyText.ToDecimal(new Money(asked.Sum(candidate => candidate.Worth.MinorUnits)), shop.Currency), shop.Currency, suggested.Count, saved.Count);
+    }
+
+    private List<Design> Designs(Shop shop, SpeciesCatalogue catalogue)
+    {
+        var faults = new Faults();
+        var (found, _) = designs.List(0, Limits.MaxQuantity);
+        List<Design> all = [.. found.Select(stored => DesignMapping.ToDesign(
+            JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!, catalogue, shop.Currency, $"#/{stored.Reference}", faults))];
+        faults.ThrowIfAny();
+        return [.. all.Select(design => DesignResolver.Resolve(design, catalogue.All))];
+    }
+
+    private static CullItem ToItem(CullCandidate candidate, Shop shop, SpeciesCatalogue catalogue, CullText text) => new(
+        BoardMapping.ToRecord(candidate.Board, catalogue), candidate.Quantity, candidate.Days, decimal.Round(candidate.CubicMetres, 9),
+        MoneyText.ToDecimal(candidate.Worth, shop.Currency),
+        [.. candidate.Reasons.Select(reason => new CullReasonRecord(Words.Of(reason), text.Of(reason, candidate)))]);
+}
