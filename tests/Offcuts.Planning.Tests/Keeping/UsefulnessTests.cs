@@ -36,7 +36,10 @@ public sealed class UsefulnessTests
     {
         var board = new Board
         {
-            Id = "A", Species = "white-ash", Surface = Surface.Surfaced, LoggedAt = DateTimeOffset.UnixEpoch,
+            Id = "A",
+            Species = "white-ash",
+            Surface = Surface.Surfaced,
+            LoggedAt = DateTimeOffset.UnixEpoch,
             Size = new(Length.FromInches(0, 3, 4), Length.FromInches(4), Length.FromInches(20)),
         };
         var design = new Design { Name = "rail", Parts = [new Part { Name = "rail", Species = ["white-ash"], Finished = new(Length.FromInches(0, 3, 4), Length.FromInches(3), Length.FromInches(19)) }] };
