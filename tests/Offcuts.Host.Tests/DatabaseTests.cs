@@ -46,7 +46,7 @@ public sealed class DatabaseTests : IDisposable
         var board = store.Find("K7M")!;
         Assert.Equal(("K7M", 48768, Surface.Rough), (board.Id, board.Size.Width.Ticks, board.Surface));
         Assert.Equal("knot", Assert.Single(board.Defects).Kind);
-        Assert.Equal((default, default, null), (board.Warp, board.Ends, board.Batch));
+        Assert.Equal((default, default, null, null), (board.Warp, board.Ends, board.Batch, board.Moisture));
         // What was there before the journal is its first line.
         var journal = new JournalStore(database);
         Assert.Equal((1L, 1), (journal.Check().Lines, journal.Check().Boards));
@@ -58,10 +58,11 @@ public sealed class DatabaseTests : IDisposable
             Batch = "log 3",
             Ends = new Ends(EndState.Checked, EndState.Sound),
             Warp = new Warp(Length.FromTicks(4), Length.FromTicks(3), Length.FromTicks(2), Length.FromTicks(1)),
+            Moisture = new MoistureReading(8.5m, new DateOnly(2026, 1, 2)),
         };
         store.Replace(known);
         var kept = store.Find("K7M")!;
-        Assert.Equal((known.Surface, known.Batch, known.Ends, known.Warp), (kept.Surface, kept.Batch, kept.Ends, kept.Warp));
+        Assert.Equal((known.Surface, known.Batch, known.Ends, known.Warp, known.Moisture), (kept.Surface, kept.Batch, kept.Ends, kept.Warp, kept.Moisture));
         Assert.True(store.Delete("K7M"));
         Assert.Empty(journal.Check().Differences);
         using var migrated = Connect(path);

@@ -48,7 +48,7 @@ public sealed class Cull(Shop shop, WorthRates rates, DateOnly today, int oldDay
     private CullCandidate? Weigh(CullBoard entry)
     {
         var board = entry.Board;
-        var ruling = KeepRuling.Of(shop.KeepRule, shop.Keep, board.Species, board.Size);
+        var ruling = KeepRuling.Of(shop.KeepRule, shop.Keep, board.Species, entry.Clear);
         if (ruling.Entry?.Word == KeepWord.Always)
         {
             return null;
@@ -60,7 +60,7 @@ public sealed class Cull(Shop shop, WorthRates rates, DateOnly today, int oldDay
         AddIf(entry.FitsDesign == false, CullReason.FitsNothing);
         AddIf(days >= oldDays, CullReason.Old);
         var worth = Worth.OfBoard(board, rates.Of(board.Species), shop.KeptOf(board.Species), today);
-        return new(board, board.FreeQuantity, days, BoardMeasure.CubicMetres(board.Size) * board.FreeQuantity, worth * board.FreeQuantity, reasons, ruling);
+        return new(board, board.FreeQuantity, days, BoardMeasure.CubicMetres(board.Size) * board.FreeQuantity, worth * board.FreeQuantity, reasons, ruling, entry.Clear);
 
         void AddIf(bool isSo, CullReason reason)
         {
@@ -80,7 +80,15 @@ public sealed class Cull(Shop shop, WorthRates rates, DateOnly today, int oldDay
 /// <summary>A board, and whether any part of any saved design can be cut from it.</summary>
 /// <param name="Board">The board.</param>
 /// <param name="FitsDesign">Whether one can; null if there are no designs to tell by.</param>
-public sealed record CullBoard(Board Board, bool? FitsDesign);
+/// <param name="Clear">The size of what its defects leave clear, by which the keep rule is asked.</param>
+public sealed record CullBoard(Board Board, bool? FitsDesign, Dimensions Clear)
+{
+    /// <summary>A board without defects.</summary>
+    public CullBoard(Board board, bool? fitsDesign)
+        : this(board, fitsDesign, board.Size)
+    {
+    }
+}
 
 /// <summary>A board that may go.</summary>
 /// <param name="Board">The board.</param>
@@ -90,8 +98,9 @@ public sealed record CullBoard(Board Board, bool? FitsDesign);
 /// <param name="Worth">What they are worth to the shop.</param>
 /// <param name="Reasons">Why it may go; equal only if the list is the same.</param>
 /// <param name="Ruling">What the keep rule says of it.</param>
+/// <param name="Clear">The size of what its defects leave clear, by which the rule was asked.</param>
 public sealed record CullCandidate(
-    Board Board, int Quantity, int Days, decimal CubicMetres, Money Worth, IReadOnlyList<CullReason> Reasons, KeepRuling Ruling);
+    Board Board, int Quantity, int Days, decimal CubicMetres, Money Worth, IReadOnlyList<CullReason> Reasons, KeepRuling Ruling, Dimensions Clear);
 
 /// <summary>Why a board may go.</summary>
 public enum CullReason

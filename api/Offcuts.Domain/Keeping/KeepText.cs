@@ -23,6 +23,13 @@ public sealed class KeepText(DisplayUnit unit, Func<string, string> nameOf)
         };
     }
 
+    /// <summary>The same of a piece with defects, of which the rule was asked by what they leave clear.</summary>
+    /// <param name="ruling">The ruling.</param>
+    /// <param name="clear">The size of what they leave clear.</param>
+    /// <param name="piece">The size of the piece.</param>
+    public string Of(KeepRuling ruling, Dimensions clear, Dimensions piece) =>
+        clear == piece ? Of(ruling, piece) : $"{Of(ruling, clear)}, counting what its defects leave clear";
+
     /// <summary>An entry as a sentence without its end: <c>Never keep eastern white pine</c>.</summary>
     public string Of(KeepEntry entry) => entry.Word switch
     {

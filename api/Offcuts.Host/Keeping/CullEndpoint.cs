@@ -27,7 +27,9 @@ internal sealed class CullEndpoint(
         var saved = Designs(shop, catalogue);
         var full = places.List().Where(place => place.Place.LimitCubicMetres is { } limit && place.CubicMetres > limit).ToDictionary(place => place.Place.Name, StringComparer.Ordinal);
         var suggested = new Cull(shop, offers.Rates(shop, catalogue), DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), oldDays).Suggest(
-            [.. boards.ListFree().Select(board => new CullBoard(board, saved.Count == 0 ? null : saved.Exists(design => Usefulness.Serves(board, design, shop))))],
+            [.. boards.ListFree().Select(board => new CullBoard(
+                board, saved.Count == 0 ? null : saved.Exists(design => Usefulness.Serves(board, design, shop)),
+                ClearPart.Of(board.Size, board.Defects, shop.KeptOf(board.Species))))],
             full.ToDictionary(place => place.Key, place => place.Value.CubicMetres - place.Value.Place.LimitCubicMetres!.Value, StringComparer.Ordinal));
         var text = new CullText(shop, catalogue, workshop.WrittenKeepRule(), saved.Count, full);
         List<CullCandidate> asked = [.. (free is { } space ? Cull.Freeing(suggested, space) : suggested).Take(top)];

@@ -16,7 +16,7 @@ internal sealed class CullText(Shop shop, SpeciesCatalogue catalogue, KeepRule w
     /// <summary>One reason.</summary>
     public string Of(CullReason reason, CullCandidate candidate) => reason switch
     {
-        CullReason.BreaksRule => keep.Of(candidate.Ruling.AsWritten(written), candidate.Board.Size),
+        CullReason.BreaksRule => keep.Of(candidate.Ruling.AsWritten(written), candidate.Clear, candidate.Board.Size),
         CullReason.FitsNothing => FormattableString.Invariant($"no part of {(designs == 1 ? "the saved design" : $"any of the {designs} saved designs")} can be cut from it"),
         CullReason.Old => $"it has lain for {Age(candidate.Days)}",
         CullReason.PlaceFull => Full(full[candidate.Board.Place!]),

@@ -5,6 +5,7 @@ using Offcuts.Documents;
 using Offcuts.Domain;
 using Offcuts.Host.Http;
 using Offcuts.Host.Shops;
+using Offcuts.Planning;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Keeping;
@@ -36,9 +37,10 @@ internal static class KeepRuleEndpoints
     {
         var (shop, catalogue) = (workshop.Shop(), workshop.Catalogue());
         var (piece, understood) = Read(request.Query, boards, shop, catalogue);
-        var ruling = KeepRuling.Of(shop.KeepRule, shop.Keep, piece.Species, piece.Size).AsWritten(workshop.WrittenKeepRule());
+        var clear = ClearPart.Of(piece.Size, piece.Defects, shop.KeptOf(piece.Species));
+        var ruling = KeepRuling.Of(shop.KeepRule, shop.Keep, piece.Species, clear).AsWritten(workshop.WrittenKeepRule());
         return TypedResults.Ok(new KeepAnswer(
-            ruling.IsKept, understood, ruling.Number, KeepRuleMapping.TextOf(shop, catalogue).Of(ruling, piece.Size)));
+            ruling.IsKept, understood, ruling.Number, KeepRuleMapping.TextOf(shop, catalogue).Of(ruling, clear, piece.Size)));
     }
 
     private static (NewBoard Piece, string Understood) Read(IQueryCollection query, BoardStore boards, Shop shop, SpeciesCatalogue catalogue)

@@ -45,5 +45,13 @@ public class MoistureTextTests
         Assert.Equal(31, new MoistureReading(8, new DateOnly(2026, 5, 1)).Dated(today).Age(today));
     }
 
+    [Fact]
+    public void A_leftover_is_as_damp_as_the_board_was()
+    {
+        var reading = new MoistureReading(8, new DateOnly(2026, 5, 1));
+        var board = new Board { Id = "A", Species = "white-ash", Size = new(Length.FromInches(1), Length.FromInches(4), Length.FromInches(40)), Moisture = reading, LoggedAt = DateTimeOffset.UnixEpoch };
+        Assert.Equal(reading, board.Leftover(new AddedPiece(board.Size with { Length = Length.FromInches(10) }, default), board.Size, "plan").Moisture);
+    }
+
     private static MoistureReading Read(string text) => MoistureText.TryParse(text, out var reading, out var error) ? reading : throw new ArgumentException(error);
 }

@@ -24,6 +24,14 @@ public class CullTests
     }
 
     [Fact]
+    public void The_rule_is_asked_of_what_defects_leave_clear()
+    {
+        var board = Board("A");
+        Assert.Empty(Suggest(NoLimits, new CullBoard(board, true, board.Size with { Length = Length.FromInches(12) })));
+        Assert.Equal([CullReason.BreaksRule], Assert.Single(Suggest(NoLimits, new CullBoard(board, true, board.Size with { Length = Length.FromInches(11) }))).Reasons);
+    }
+
+    [Fact]
     public void Without_designs_nothing_fits_none() => Assert.Empty(Suggest(NoLimits, new CullBoard(Board("A"), null)));
 
     [Fact]

@@ -35,6 +35,12 @@ public sealed class KeepRuleEndpointsTests : OwnService
         await Answers("3/4 x 2 x 14 walnut", true, 2, "rule 2 always keeps black walnut from 1\" wide");
         await Answers("3/4 x 2 x 14 ash", false, 3, "rule 3 keeps hardwood only from 16\" long and 4\" wide or from 36\" long and 1.25 sq in in section; it is 14\" long");
         await Answers("2x4 x 8ft doug fir", false, 1, "rule 1 lets softwood go, whatever its size");
+        await Answers(
+            "3/4 x 5 x 20 ash, split 5in end", false, 3,
+            "rule 3 keeps hardwood only from 16\" long and 4\" wide or from 36\" long and 1.25 sq in in section; it is 15\" long, counting what its defects leave clear");
+        await Answers(
+            "3/4 x 5 x 20 ash, knot 18..19 x 0..1/2", true, 3,
+            "rule 3 keeps hardwood from 16\" long and 4\" wide or from 36\" long and 1.25 sq in in section, counting what its defects leave clear");
         await Answers("3/4 x 12 x 12 birch ply", true, 0, "the shop keeps what is at least 12\" long, 2\" wide and 1/4\" thick");
     }
 
