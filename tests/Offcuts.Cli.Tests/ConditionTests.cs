@@ -63,6 +63,8 @@ public sealed class ConditionTests : IDisposable
         Assert.Matches(@"temperature +21\.1 C \(70 F\)", set.Out);
         Assert.Equal(2, (await offcuts.RunAsync("shop", "set", "--humidity", "damp")).Code);
         Assert.Equal(2, (await offcuts.RunAsync("shop", "set", "--temperature", "21")).Code);
+        Assert.Contains("--humidity: The dry season (60 %)", (await offcuts.RunAsync("shop", "set", "--humidity", "60..30")).Err, StringComparison.Ordinal);
+        Assert.Contains("--temperature: 93.3: give 0 to 50.", (await offcuts.RunAsync("shop", "set", "--temperature", "200F")).Err, StringComparison.Ordinal);
 
         await offcuts.RunAsync("boards", "add", "4/4 x 7 x 90", "--species", "cherry", "--moisture", "8%");
         var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s"], """

@@ -96,6 +96,7 @@ internal static partial class FaultReport
 
         return answer.RequestMessage.RequestUri?.AbsolutePath != "/v1/shop" ? string.Join('/', names.Select(name => IsSize(name) ? Words(name[..^2], " ") : name))
             : names[0] == "keep" ? "--keep"
+            : names[0] == "climate" ? (names[^1] == "temperatureCelsius" ? "--temperature" : "--humidity")
             : $"--{string.Join('-', names.Select(name => Words(IsSize(name) ? name[..^2] : name, "-")))}";
     }
 
