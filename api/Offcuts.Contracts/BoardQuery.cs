@@ -2,8 +2,8 @@ using Refit;
 
 namespace Offcuts.Contracts;
 
-/// <summary>Which boards to list; what is null does not restrict.</summary>
-public sealed record BoardQuery
+/// <summary>Which boards; what is null does not restrict.</summary>
+public record BoardFilterQuery
 {
     /// <summary>Species id.</summary>
     [AliasAs("species")]
@@ -20,6 +20,10 @@ public sealed record BoardQuery
     /// <summary>Least length in millimetres.</summary>
     [AliasAs("minLengthMm")]
     public decimal? MinLengthMm { get; init; }
+
+    /// <summary>Greatest length in millimetres.</summary>
+    [AliasAs("maxLengthMm")]
+    public decimal? MaxLengthMm { get; init; }
 
     /// <summary>Least width in millimetres.</summary>
     [AliasAs("minWidthMm")]
@@ -41,6 +45,21 @@ public sealed record BoardQuery
     [AliasAs("place")]
     public string? Place { get; init; }
 
+    /// <summary>Only those logged before this day (UTC): <c>2026-03-14</c>.</summary>
+    [AliasAs("loggedBefore")]
+    public string? LoggedBefore { get; init; }
+}
+
+/// <summary>Which boards to list, and how.</summary>
+public sealed record BoardQuery : BoardFilterQuery
+{
+    /// <summary>
+    /// <c>species</c>, <c>thickness</c>, <c>width</c>, <c>length</c>, <c>place</c>, <c>batch</c> or <c>age</c>, with <c>-</c> before it for the other way
+    /// round; in the order of logging if null.
+    /// </summary>
+    [AliasAs("sort")]
+    public string? Sort { get; init; }
+
     /// <summary>Boards on a page, 1 to 500; 100 if null.</summary>
     [AliasAs("limit")]
     public int? Limit { get; init; }
@@ -48,4 +67,12 @@ public sealed record BoardQuery
     /// <summary>The <c>next</c> of the page before.</summary>
     [AliasAs("cursor")]
     public string? Cursor { get; init; }
+}
+
+/// <summary>Which boards to add up, and by what.</summary>
+public sealed record TotalsQuery : BoardFilterQuery
+{
+    /// <summary><c>species</c>, <c>thickness</c>, <c>length</c>, <c>place</c>, <c>batch</c> or <c>age</c>; species if null.</summary>
+    [AliasAs("by")]
+    public string? By { get; init; }
 }

@@ -21,6 +21,10 @@ public interface IOffcutsApi
     [Get("/v1/boards/{id}")]
     Task<BoardRecord> GetBoardAsync(string id, CancellationToken cancellationToken = default);
 
+    /// <summary>Boards added up.</summary>
+    [Get("/v1/boards/totals")]
+    Task<BoardTotalsRecord> GetBoardTotalsAsync(TotalsQuery query, CancellationToken cancellationToken = default);
+
     /// <summary>The boards that give a piece, the nearest fit first.</summary>
     [Get("/v1/boards/find")]
     Task<BoardFindRecord> FindBoardsAsync(FindQuery query, CancellationToken cancellationToken = default);

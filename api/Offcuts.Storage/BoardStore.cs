@@ -1,4 +1,5 @@
 using Dapper;
+using Microsoft.Data.Sqlite;
 using Offcuts.Domain;
 
 namespace Offcuts.Storage;
@@ -18,8 +19,17 @@ public sealed record BoardFilter
     /// <summary>Least length.</summary>
     public Length? MinLength { get; init; }
 
+    /// <summary>Greatest length.</summary>
+    public Length? MaxLength { get; init; }
+
     /// <summary>Least width.</summary>
     public Length? MinWidth { get; init; }
+
+    /// <summary>Only those logged before this day (UTC).</summary>
+    public DateOnly? LoggedBefore { get; init; }
+
+    /// <summary>Only those that are there: free, or held by a plan.</summary>
+    public bool IsThere { get; init; }
 
     /// <summary>Status.</summary>
     public BoardStatus? Status { get; init; }
@@ -39,39 +49,70 @@ public sealed record BoardFilter
 /// <param name="clock">Says when a board is logged.</param>
 public sealed class BoardStore(Database database, TimeProvider clock)
 {
-    /// <summary>Up to <paramref name="limit"/> boards logged after a place in the sequence, and the place after which more follow.</summary>
-    public (IReadOnlyList<Board> Boards, long? Next) List(BoardFilter filter, long after, int limit)
+    /// <summary>Up to <paramref name="limit"/> boards after a place in the list, and the place after which more follow.</summary>
+    /// <param name="filter">Which boards.</param>
+    /// <param name="order">How they are sorted; null for the order of logging.</param>
+    /// <param name="after">The place; null for the beginning.</param>
+    /// <param name="limit">The most boards.</param>
+    public (IReadOnlyList<Board> Boards, BoardMark? Next) List(BoardFilter filter, BoardOrder? order, BoardMark? after, int limit)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
-        var rows = connection.Query<BoardRow>(
+        var found = BoardTable.Read(transaction, Rows(transaction, filter, order, after, limit + 1L));
+        BoardMark? next = null;
+        if (found.Count > limit)
+        {
+            var last = found[limit - 1].Row.Sequence;
+            next = new BoardMark(last, order is null ? null : connection.ExecuteScalar<string>(
+                $"SELECT {order.Column} FROM boards WHERE sequence = @Sequence", new { Sequence = last }, transaction));
+        }
+
+        return ([.. found.Take(limit).Select(state => state.ToBoard())], next);
+    }
+
+    /// <summary>All boards of a kind, as they are at one moment, oldest first.</summary>
+    public IReadOnlyList<Board> ListAll(BoardFilter filter)
+    {
+        using var connection = database.Connect();
+        using var transaction = connection.BeginTransaction(deferred: true);
+        return [.. BoardTable.Read(transaction, Rows(transaction, filter, null, null, long.MaxValue)).Select(state => state.ToBoard())];
+    }
+
+    private static IEnumerable<BoardRow> Rows(SqliteTransaction transaction, BoardFilter filter, BoardOrder? order, BoardMark? after, long rows)
+    {
+        var key = order?.Column ?? "''";
+        var beyond = order?.IsDescending == true ? "<" : ">";
+        return transaction.Connection!.Query<BoardRow>(
             $"""
             {BoardTable.Rows}
-            WHERE sequence > @After
+            WHERE (@Key IS NULL OR {key} {beyond} @Key OR ({key} = @Key AND sequence > @After))
               AND (@Species IS NULL OR species = @Species) AND (@Place IS NULL OR place = @Place) AND (@Batch IS NULL OR batch = @Batch)
-              AND (@Status IS NULL OR status = @Status) AND (@Kind IS NULL OR kind = @Kind)
+              AND (@Status IS NULL OR status = @Status) AND (@Kind IS NULL OR kind = @Kind) AND (NOT @IsThere OR status IN ('free', 'reserved'))
               AND (@MinThickness IS NULL OR thickness_ticks >= @MinThickness)
               AND (@MaxThickness IS NULL OR thickness_ticks <= @MaxThickness)
-              AND (@MinLength IS NULL OR length_ticks >= @MinLength) AND (@MinWidth IS NULL OR width_ticks >= @MinWidth)
-            ORDER BY sequence LIMIT @Rows
+              AND (@MinLength IS NULL OR length_ticks >= @MinLength) AND (@MaxLength IS NULL OR length_ticks <= @MaxLength)
+              AND (@MinWidth IS NULL OR width_ticks >= @MinWidth) AND (@LoggedBefore IS NULL OR logged_at < @LoggedBefore)
+            ORDER BY {key} {(order?.IsDescending == true ? "DESC" : "ASC")}, sequence LIMIT @Rows
             """,
             new
             {
-                After = after,
-                Rows = limit + 1,
+                Key = after is null ? null : after.Key ?? "",
+                After = after?.Sequence ?? 0,
+                Rows = rows,
                 filter.Species,
                 filter.Place,
                 filter.Batch,
+                filter.IsThere,
                 Status = filter.Status is { } status ? Words.Of(status) : null,
                 Kind = filter.Kind is { } kind ? Words.Of(kind) : null,
                 MinThickness = filter.MinThickness?.Ticks,
                 MaxThickness = filter.MaxThickness?.Ticks,
                 MinLength = filter.MinLength?.Ticks,
+                MaxLength = filter.MaxLength?.Ticks,
                 MinWidth = filter.MinWidth?.Ticks,
+                LoggedBefore = filter.LoggedBefore is { } day ? Stamp.Of(new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)) : null,
             },
             transaction);
-        var found = BoardTable.Read(transaction, rows);
-        return ([.. found.Take(limit).Select(state => state.ToBoard())], found.Count > limit ? found[limit - 1].Row.Sequence : null);
     }
 
     /// <summary>All boards that a plan may take, as they are at one moment, oldest first; of several alike those that no plan holds.</summary>

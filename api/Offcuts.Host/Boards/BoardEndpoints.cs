@@ -18,6 +18,7 @@ internal static class BoardEndpoints
     {
         app.MapMethods("/v1/boards", ["GET", "HEAD"], List);
         app.MapPost("/v1/boards", CreateAsync);
+        app.MapMethods("/v1/boards/totals", ["GET", "HEAD"], TotalsEndpoint.Get);
         app.MapMethods("/v1/boards/{id}", ["GET", "HEAD"], Get);
         app.MapPut("/v1/boards/{id}", ReplaceAsync);
         app.MapDelete("/v1/boards/{id}", Delete);
@@ -30,8 +31,8 @@ internal static class BoardEndpoints
         expiry.Run();
         var catalogue = workshop.Catalogue();
         var asked = BoardListRequest.Read(request.Query, catalogue);
-        var (found, next) = boards.List(asked.Filter, asked.After, asked.Limit);
-        return TypedResults.Ok(new BoardPage([.. found.Select(board => BoardMapping.ToRecord(board, catalogue))], QueryReader.Next(request.HttpContext, next)));
+        var (found, next) = boards.List(asked.Filter, asked.Order, asked.After, asked.Limit);
+        return TypedResults.Ok(new BoardPage([.. found.Select(board => BoardMapping.ToRecord(board, catalogue))], QueryReader.Next(request.HttpContext, next?.Sequence, next?.Key)));
     }
 
     private static async Task<Created<BoardRecord>> CreateAsync(HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)

@@ -27,6 +27,7 @@ namespace Offcuts.Host.Http;
 [JsonSerializable(typeof(BoardLinesEntry))]
 [JsonSerializable(typeof(BoardLinesResult))]
 [JsonSerializable(typeof(BoardFindRecord))]
+[JsonSerializable(typeof(BoardTotalsRecord))]
 [JsonSerializable(typeof(PlaceEntry))]
 [JsonSerializable(typeof(PlaceRecord))]
 [JsonSerializable(typeof(PlaceList))]

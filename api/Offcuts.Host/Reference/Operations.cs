@@ -16,22 +16,33 @@ internal static class Operations
         ("skip", "How many labels of the first sheet were used before."),
     ];
 
+    private static readonly (string, string)[] Boards =
+    [
+        ("species", "Species id."), ("minThicknessMm", "Least thickness in millimetres."), ("maxThicknessMm", "Greatest thickness in millimetres."),
+        ("minLengthMm", "Least length in millimetres."), ("maxLengthMm", "Greatest length in millimetres."), ("minWidthMm", "Least width in millimetres."),
+        ("status", "free, reserved, used or gone."), ("kind", "solid or sheet."), ("place", "Where it lies, exactly as entered."),
+        ("batch", "Its batch, exactly as entered."), ("loggedBefore", "Only those logged before this day (UTC), for instance 2026-03-14."),
+    ];
+
     public static IReadOnlyList<Operation> All { get; } =
     [
         new("GET", "/health", "getHealth", "Whether the service answers."),
         new("GET", "/problems/{slug}", "getProblemPage", "What a kind of problem means and how to mend it."),
 
-        new("GET", "/v1/boards", "listBoards", "One page of boards, oldest first.")
+        new("GET", "/v1/boards", "listBoards", "One page of boards, oldest first or sorted.")
         {
             Query =
             [
-                ("species", "Species id."), ("minThicknessMm", "Least thickness in millimetres."), ("maxThicknessMm", "Greatest thickness in millimetres."),
-                ("minLengthMm", "Least length in millimetres."), ("minWidthMm", "Least width in millimetres."),
-                ("status", "free, reserved, used or gone."), ("kind", "solid or sheet."), ("place", "Where it lies, exactly as entered."),
-                ("batch", "Its batch, exactly as entered."), .. Paging,
+                .. Boards,
+                ("sort", "species, thickness, width, length, place, batch or age (youngest first), with - before it for the other way round; in the order of logging if left out."),
+                .. Paging,
             ],
         },
         new("POST", "/v1/boards", "createBoard", "Logs a board.") { Body = typeof(BoardEntry), Example = Examples.Board },
+        new("GET", "/v1/boards/totals", "getBoardTotals", "How many boards there are, their volume and what they are worth, by what they have in common; free ones and those held by plans unless a status is asked for.")
+        {
+            Query = [.. Boards, ("by", "species (if left out), thickness, length (in bands), place, batch or age.")],
+        },
         new("GET", "/v1/boards/find", "findBoards", "Which free boards give a piece after milling, by the rules of plans, the nearest fit first; where none does, what comes nearest and why it does not.")
         {
             Query =

@@ -20,6 +20,7 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(BoardLinesEntry))]
 [JsonSerializable(typeof(BoardLinesResult))]
 [JsonSerializable(typeof(BoardFindRecord))]
+[JsonSerializable(typeof(BoardTotalsRecord))]
 [JsonSerializable(typeof(PlaceEntry))]
 [JsonSerializable(typeof(PlaceRecord))]
 [JsonSerializable(typeof(PlaceList))]

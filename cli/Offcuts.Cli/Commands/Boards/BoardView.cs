@@ -30,7 +30,7 @@ internal static class BoardView
     }
 
     /// <summary>A list.</summary>
-    public static void WriteTable(IEnumerable<BoardRecord> boards, DisplayUnit unit, Terminal terminal)
+    public static void WriteTable(IEnumerable<BoardRecord> boards, DisplayUnit unit, Terminal terminal, bool withAge = false)
     {
         var all = boards.ToList();
         // Columns that few boards fill are there only where one does.
@@ -38,7 +38,7 @@ internal static class BoardView
         // Where all of a row are held its status says so; of a part of it only the number does.
         var measured = all.Exists(board => board.Moisture is not null);
         var partlyHeld = all.Exists(board => board.Holds?.Count < board.Quantity);
-        var table = new Table(["ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", .. Column(marked, "DEFECTS"), .. Column(warped, "WARP"), .. Column(measured, ">MC"), .. Column(batched, "BATCH"), .. Column(partlyHeld, ">HELD"), "STATUS", "PLACE"]);
+        var table = new Table(["ID", "SPECIES", ">SIZE", ">QTY", "SURFACE", "LOOK", .. Column(marked, "DEFECTS"), .. Column(warped, "WARP"), .. Column(measured, ">MC"), .. Column(batched, "BATCH"), .. Column(partlyHeld, ">HELD"), "STATUS", .. Column(withAge, "LOGGED"), "PLACE"]);
         foreach (var board in all)
         {
             table.Add([
@@ -46,7 +46,7 @@ internal static class BoardView
                 .. Column(marked, string.Join(", ", board.Defects.Select(defect => defect.Kind).Distinct())),
                 .. Column(warped, Boards.Condition.Text(board.Warp, unit)),
                 .. Column(measured, board.Moisture is { } reading ? MoistureText.Percent(reading.Percent) : ""), .. Column(batched, board.Batch),
-                .. Column(partlyHeld, (board.Holds?.Count ?? 0) is > 0 and var held ? held.ToString(CultureInfo.InvariantCulture) : ""), board.Status, board.Place]);
+                .. Column(partlyHeld, (board.Holds?.Count ?? 0) is > 0 and var held ? held.ToString(CultureInfo.InvariantCulture) : ""), board.Status, .. Column(withAge, Day(board)), board.Place]);
         }
 
         table.Write(terminal);
@@ -55,14 +55,13 @@ internal static class BoardView
     /// <summary>Everything about one board.</summary>
     public static void WriteDetails(BoardRecord board, DisplayUnit unit, Terminal terminal)
     {
-        var logged = board.LoggedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         (string Name, string? Value)[] rows =
         [
             ("Board", board.Id), ("Species", Species(board)), ("Size", Size(board, unit)),
             ("Quantity", board.Quantity.ToString(CultureInfo.InvariantCulture)), ("Kind", board.Kind == "sheet" ? "sheet" : $"{board.Kind}, {board.Surface}"),
             ("Appearance", board.Appearance), ("Status", board.Status), ("Warp", Boards.Condition.Text(board.Warp, unit)), ("Ends", Boards.Condition.Text(board.Ends)),
             ("Moisture", Boards.Condition.Text(board.Moisture)), ("Batch", board.Batch), ("Place", board.Place), ("Source", board.Source),
-            ("Logged", logged), ("Held", Held(board)), ("Comes from", Origin(board)), ("Cost", board.Price is { } price ? Price.Of(price.Amount, price.Currency) : null),
+            ("Logged", Day(board)), ("Held", Held(board)), ("Comes from", Origin(board)), ("Cost", board.Price is { } price ? Price.Of(price.Amount, price.Currency) : null),
             ("Note", board.Note), .. board.Defects.Select(defect => ("Defect", (string?)Defect(defect, unit))),
         ];
         foreach (var (name, value) in rows.Where(row => !string.IsNullOrEmpty(row.Value)))
@@ -70,6 +69,8 @@ internal static class BoardView
             terminal.Out.WriteLine($"{name + ":",-11} {SafeText.Of(value)}");
         }
     }
+
+    private static string Day(BoardRecord board) => board.LoggedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static string? Held(BoardRecord board) => board.Holds is not { } holds ? null
         : $"{(board.Quantity > 1 ? string.Create(CultureInfo.InvariantCulture, $"{holds.Count} of {board.Quantity} ") : "")}by plan {string.Join(" and ", holds.Select(hold => hold.PlanId).Distinct())}";
