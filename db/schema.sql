@@ -95,7 +95,7 @@ CREATE TABLE journal (
     undoes INTEGER UNIQUE REFERENCES journal (line),
     plan_id TEXT REFERENCES plan_runs (id),
     -- How far the build of the plan is after this line; null for a plan that is not accepted.
-    build TEXT CHECK (json_valid(build)),
+    build TEXT CHECK (json_valid(build)), stock_take INTEGER REFERENCES stock_takes (number),
     CHECK ((undoes IS NOT NULL) = (kind = 'undo')),
     CHECK (build IS NULL OR plan_id IS NOT NULL)
 ) STRICT;
@@ -171,10 +171,25 @@ CREATE TABLE shop (
     content TEXT NOT NULL CHECK (json_valid(content))
 ) STRICT;
 
+CREATE TABLE sightings (
+    stock_take INTEGER NOT NULL REFERENCES stock_takes (number),
+    board_id TEXT NOT NULL,
+    finding TEXT NOT NULL CHECK (finding IN ('confirmed', 'left')),
+    at TEXT NOT NULL,
+    PRIMARY KEY (stock_take, board_id)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE species (
     sequence INTEGER PRIMARY KEY,
     id TEXT NOT NULL UNIQUE CHECK (length(id) BETWEEN 1 AND 80),
     content TEXT NOT NULL CHECK (json_valid(content))
+) STRICT;
+
+CREATE TABLE stock_takes (
+    number INTEGER PRIMARY KEY,
+    place TEXT NOT NULL CHECK (length(place) BETWEEN 1 AND 200),
+    started_at TEXT NOT NULL,
+    finished_at TEXT
 ) STRICT;
 
 CREATE INDEX design_versions_of_design ON design_versions (design_sequence);
@@ -183,6 +198,10 @@ CREATE INDEX journal_boards_of_line ON journal_boards (line);
 
 CREATE INDEX journal_of_plan ON journal (plan_id, line) WHERE plan_id IS NOT NULL;
 
+CREATE INDEX journal_of_stock_take ON journal (stock_take, line) WHERE stock_take IS NOT NULL;
+
 CREATE INDEX offers_of_supplier ON offers (supplier);
+
+CREATE UNIQUE INDEX one_open_stock_take_of_a_place ON stock_takes (place) WHERE finished_at IS NULL;
 
 CREATE INDEX plan_runs_under_way ON plan_runs (state) WHERE state IN ('queued', 'planning');

@@ -72,8 +72,12 @@ public sealed record BoardFitRecord(BoardRecord Board, string Reach, int Gives, 
 
 /// <summary>A board that does not give the piece, and why.</summary>
 /// <param name="Board">The board.</param>
-/// <param name="Reason"><c>not-good-enough</c>, <c>wrong-thickness</c>, <c>too-wide-for-machines</c>, <c>too-short</c>, <c>too-narrow</c> or <c>too-warped</c>.</param>
+/// <param name="Lacks">All that stops it.</param>
 /// <param name="Text">The same in words, with sizes in the shop's unit.</param>
-/// <param name="NeededMm">What it would have to have, where the reason is a size.</param>
+public sealed record NearBoardRecord(BoardRecord Board, IReadOnlyList<BoardLackRecord> Lacks, string Text);
+
+/// <summary>Something that stops a board from giving a piece.</summary>
+/// <param name="Reason"><c>not-good-enough</c>, <c>wrong-thickness</c>, <c>too-wide-for-machines</c>, <c>too-short</c>, <c>too-narrow</c> or <c>too-warped</c>.</param>
+/// <param name="NeededMm">What it would have to have, where that is a size.</param>
 /// <param name="HasMm">What it has.</param>
-public sealed record NearBoardRecord(BoardRecord Board, string Reason, string Text, decimal? NeededMm, decimal? HasMm);
+public sealed record BoardLackRecord(string Reason, decimal? NeededMm, decimal? HasMm);

@@ -104,6 +104,26 @@ public interface IOffcutsApi
     [Delete("/v1/places/{name}")]
     Task DeletePlaceAsync(string name, CancellationToken cancellationToken = default);
 
+    /// <summary>One page of stock-takes, newest first.</summary>
+    [Get("/v1/stock-takes")]
+    Task<StockTakePage> ListStockTakesAsync(StockTakeQuery query, CancellationToken cancellationToken = default);
+
+    /// <summary>Begins a stock-take of a place, or goes on with the one that is open.</summary>
+    [Post("/v1/stock-takes")]
+    Task<StockTakeRecord> StartStockTakeAsync([Body] StockTakeStart place, CancellationToken cancellationToken = default);
+
+    /// <summary>How far a stock-take is.</summary>
+    [Get("/v1/stock-takes/{number}")]
+    Task<StockTakeRecord> GetStockTakeAsync(long number, CancellationToken cancellationToken = default);
+
+    /// <summary>One step: a board is there, is otherwise, is not there, or is not in the book.</summary>
+    [Post("/v1/stock-takes/{number}/steps")]
+    Task<StockTakeStepRecord> TakeStepAsync(long number, [Body] StockTakeStepEntry step, CancellationToken cancellationToken = default);
+
+    /// <summary>Ends a stock-take.</summary>
+    [Post("/v1/stock-takes/{number}/finish")]
+    Task<StockTakeRecord> FinishStockTakeAsync(long number, [Body] StockTakeFinish how, CancellationToken cancellationToken = default);
+
     /// <summary>The shop.</summary>
     [Get("/v1/shop")]
     Task<ShopRecord> GetShopAsync(CancellationToken cancellationToken = default);

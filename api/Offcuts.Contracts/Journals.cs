@@ -11,8 +11,9 @@ namespace Offcuts.Contracts;
 /// <param name="PlanId">The plan that it is about; null for none.</param>
 /// <param name="Undoes">The line that it takes back; null for none.</param>
 /// <param name="UndoneBy">The line that takes it back; null as long as it stands.</param>
+/// <param name="StockTake">The number of the stock-take that it is part of; null for none.</param>
 public sealed record JournalLineRecord(
-    long Line, DateTimeOffset At, string Kind, IReadOnlyList<string> Boards, string? PlanId = null, long? Undoes = null, long? UndoneBy = null);
+    long Line, DateTimeOffset At, string Kind, IReadOnlyList<string> Boards, string? PlanId = null, long? Undoes = null, long? UndoneBy = null, long? StockTake = null);
 
 /// <summary>One page of the journal.</summary>
 /// <param name="Items">The lines, newest first.</param>

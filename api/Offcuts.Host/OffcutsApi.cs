@@ -15,6 +15,7 @@ using Offcuts.Host.Plans;
 using Offcuts.Host.Reports;
 using Offcuts.Host.Shops;
 using Offcuts.Host.SpeciesLists;
+using Offcuts.Host.StockTakes;
 using Offcuts.Storage;
 
 namespace Offcuts.Host;
@@ -43,6 +44,7 @@ internal static class OffcutsApi
         .AddSingleton<BuildStore>()
         .AddSingleton<Expiry>()
         .AddSingleton<PlaceStore>()
+        .AddSingleton<StockTakeStore>()
         .AddSingleton<ShopStore>()
         .AddSingleton<DesignStore>()
         .AddSingleton<OfferStore>()
@@ -69,6 +71,7 @@ internal static class OffcutsApi
         app.MapJournal();
         app.MapHistory();
         app.MapPlaces();
+        app.MapStockTakes();
         app.MapShop();
         app.MapKeepRule();
         CullEndpoint.Map(app);

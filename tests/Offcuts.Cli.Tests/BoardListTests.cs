@@ -16,7 +16,9 @@ public sealed class BoardListTests : IDisposable
     [Fact]
     public async Task Boards_are_listed_by_length_and_age_and_added_up()
     {
-        Assert.Equal(0, (await offcuts.RunAsync(["boards", "import", "-"], Rack, null)).Code);
+        var file = Path.Combine(offcuts.Folder, "rack.csv");
+        await File.WriteAllTextAsync(file, Rack);
+        Assert.Equal(0, (await offcuts.RunAsync("boards", "import", file)).Code);
         var middle = await offcuts.RunAsync("boards", "list", "--from", "2ft", "--to", "36");
         Assert.Contains("1 x 8 x 30 in", Assert.Single(Rows(middle.Out)), StringComparison.Ordinal);
         var sorted = Rows((await offcuts.RunAsync("boards", "list", "--sort", "length", "--reverse")).Out).ToList();

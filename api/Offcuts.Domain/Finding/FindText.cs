@@ -29,31 +29,33 @@ public static class FindText
         return string.Join(", ", parts.OfType<string>());
     }
 
-    /// <summary>Why a board does not give the piece: <c>too short by 1/2": it takes 36 1/2", and there is 36"</c>.</summary>
-    /// <param name="near">What stops the board.</param>
+    /// <summary>Why a board does not give the piece: <c>too short by 1/2" (takes 36 1/2", has 36")</c>.</summary>
+    /// <param name="near">The board.</param>
     /// <param name="unit">The unit of sizes.</param>
-    public static string WhyNot(MissingPart near, DisplayUnit unit)
+    public static string WhyNot(NearBoard near, DisplayUnit unit)
     {
         ArgumentNullException.ThrowIfNull(near);
-        return near.Reason switch
-        {
-            MissingReason.NotGoodEnough => "does not look good enough",
-            MissingReason.WrongThickness => By(near.Needed > near.Has ? "too thin" : "too thick", near, unit),
-            MissingReason.TooWideForMachines => $"its blank{Size(near.Needed, unit)} is wider than the jointer or planer takes{Size(near.Has, unit)}",
-            MissingReason.TooShort => By("too short", near, unit),
-            MissingReason.TooNarrow => By("too narrow", near, unit),
-            MissingReason.TooWarped when near.Needed is { } needed => By("too thin for its warp", near with { Needed = LossText.Up(needed, unit) }, unit),
-            MissingReason.TooWarped => "too warped",
-            MissingReason.NoSuchSpecies or MissingReason.NotOfOneBatch or MissingReason.TooFew =>
-                throw new ArgumentException($"{near.Reason} says nothing of a board.", nameof(near)),
-        };
+        return string.Join("; ", near.Lacks.Select(lack => WhyNot(lack, unit)));
     }
 
-    private static string By(string what, MissingPart near, DisplayUnit unit) => (near.Needed, near.Has) switch
+    private static string WhyNot(BoardLack lack, DisplayUnit unit) => lack.Reason switch
     {
-        ({ } needed, { Ticks: 0 }) => $"{what}: it takes {LengthText.Format(needed, unit)}, and defects and trimmed ends leave nothing",
+        MissingReason.NotGoodEnough => "does not look good enough",
+        MissingReason.WrongThickness => By(lack.Needed > lack.Has ? "too thin" : "too thick", lack, unit),
+        MissingReason.TooWideForMachines => $"its blank{Size(lack.Needed, unit)} is wider than the jointer or planer takes{Size(lack.Has, unit)}",
+        MissingReason.TooShort => By("too short", lack, unit),
+        MissingReason.TooNarrow => By("too narrow", lack, unit),
+        MissingReason.TooWarped when lack.Needed is { } needed => By("too thin for its warp", lack with { Needed = LossText.Up(needed, unit) }, unit),
+        MissingReason.TooWarped => "too warped",
+        MissingReason.NoSuchSpecies or MissingReason.NotOfOneBatch or MissingReason.TooFew =>
+            throw new ArgumentException($"{lack.Reason} says nothing of a board.", nameof(lack)),
+    };
+
+    private static string By(string what, BoardLack lack, DisplayUnit unit) => (lack.Needed, lack.Has) switch
+    {
+        ({ } needed, { Ticks: 0 }) => $"{what} (takes {LengthText.Format(needed, unit)}, and defects and trimmed ends leave nothing)",
         ({ } needed, { } has) =>
-            $"{what} by {LengthText.Format(Length.FromTicks(Math.Abs((needed - has).Ticks)), unit)}: it takes {LengthText.Format(needed, unit)}, and there is {LengthText.Format(has, unit)}",
+            $"{what} by {LengthText.Format(Length.FromTicks(Math.Abs((needed - has).Ticks)), unit)} (takes {LengthText.Format(needed, unit)}, has {LengthText.Format(has, unit)})",
         _ => what,
     };
 

@@ -39,7 +39,8 @@ internal static class FindEndpoints
             found.Boards, found.Gives, [.. found.Nearest.Select(near => ToRecord(near, problem, catalogue))], shop.Currency));
     }
 
-    private static NearBoardRecord ToRecord(MissingPart near, PlanningProblem problem, SpeciesCatalogue catalogue) => new(
-        BoardMapping.ToRecord(problem.Stock.First(board => board.Id == near.Closest), catalogue),
-        Words.Of(near.Reason), FindText.WhyNot(near, problem.Shop.Unit), near.Needed?.Millimetres, near.Has?.Millimetres);
+    private static NearBoardRecord ToRecord(NearBoard near, PlanningProblem problem, SpeciesCatalogue catalogue) => new(
+        BoardMapping.ToRecord(problem.Stock.First(board => board.Id == near.BoardId), catalogue),
+        [.. near.Lacks.Select(lack => new BoardLackRecord(Words.Of(lack.Reason), lack.Needed?.Millimetres, lack.Has?.Millimetres))],
+        FindText.WhyNot(near, problem.Shop.Unit));
 }

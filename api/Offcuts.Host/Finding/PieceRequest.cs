@@ -65,9 +65,10 @@ internal sealed class PieceRequest(SpeciesCatalogue catalogue, Func<(IReadOnlyLi
             return new PieceWanted(default, "");
         }
 
-        if (said.Estimates.Any || !said.Warp.IsFlat || said.Ends != default || said.Defects.Count > 0 || said.Source is not null || said.Note is not null)
+        if (said.Estimates.Any || !said.Warp.IsFlat || said.Ends != default || said.Defects.Count > 0 || said.Moisture is not null
+            || said.Source is not null || said.Note is not null)
         {
-            reader.Faults.Add("?text", "It says what only a board has (about, warp, ends, defects, from, note): say how large the finished piece must be, its species, how many, and what its faces must be good for.");
+            reader.Faults.Add("?text", "It says what only a board has (about, warp, ends, defects, moisture, from, note): say how large the finished piece must be, its species, how many, and what its faces must be good for.");
         }
 
         return new PieceWanted(said.Size, said.Species, said.Quantity, said.Appearance, Grain.Fixed, said.Place, said.Batch);

@@ -36,8 +36,8 @@ internal static class HistoryEndpoints
     private static string Text(HistoryLine line, Board? before, HistoryText words) => (line.Line.Kind, line.After) switch
     {
         (JournalKind.Opening, { } board) => $"on the rack before the journal: {words.Logged(board)}",
-        (JournalKind.Log or JournalKind.Import, { } board) => $"logged: {words.Logged(board)}",
-        (JournalKind.Edit, { } board) when before is not null => $"changed: {words.Edited(before, board)}",
+        (JournalKind.Log or JournalKind.Import, { } board) => $"logged{Within(line)}: {words.Logged(board)}",
+        (JournalKind.Edit, { } board) when before is not null => $"changed{Within(line)}: {words.Edited(before, board)}",
         (JournalKind.Delete, _) => "forgotten",
         (JournalKind.Accept, { } board) => $"held by plan {line.Line.PlanId} as board {Numbers(board, before, line.Line.PlanId)} of it",
         (JournalKind.Release, _) => $"given back by plan {line.Line.PlanId}",
@@ -48,6 +48,8 @@ internal static class HistoryEndpoints
         (JournalKind.Undo, _) => FormattableString.Invariant($"line {line.Line.Undoes} was taken back"),
         _ => Words.Of(line.Line.Kind),
     };
+
+    private static string Within(HistoryLine line) => line.Line.StockTake is { } number ? FormattableString.Invariant($" in stock-take {number}") : "";
 
     // A build tells all its cuts; those of this line have its time.
     private static List<ClosedBoard> CutsOf(HistoryLine line, string id) => line.Line.Kind != JournalKind.Close ? []

@@ -26,6 +26,12 @@ internal static class Examples
 
     public const string Place = """{"reach":"behind","limitM3":0.25,"note":"move the sheets first"}""";
 
+    public const string StockTake = """{"place":"rack A"}""";
+
+    public const string StockTakeStep = """{"line":"3/4 x 5 1/2 x 36 ash"}""";
+
+    public const string StockTakeFinish = """{"unseen":"leave"}""";
+
     public const string Shop = """{"unit":"inch","currency":"USD","kerfMm":3.175,"planerWidthMm":330.2}""";
 
     public const string KeepRule = """

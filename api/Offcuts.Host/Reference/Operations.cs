@@ -90,6 +90,20 @@ internal static class Operations
         new("PUT", "/v1/places/{name}", "replacePlace", "Says how hard it is to get at a place, which plans heed, and how much it is to hold.") { Body = typeof(PlaceEntry), Example = Examples.Place },
         new("DELETE", "/v1/places/{name}", "deletePlace", "Forgets what was said of a place; boards that lie there stay."),
 
+        new("GET", "/v1/stock-takes", "listStockTakes", "One page of stock-takes, newest first.") { Query = [("state", "open or finished."), .. Paging] },
+        new("POST", "/v1/stock-takes", "startStockTake", "Begins a stock-take of one place (201), or goes on with the one that is open (200).") { Body = typeof(StockTakeStart), Example = Examples.StockTake },
+        new("GET", "/v1/stock-takes/{number}", "getStockTake", "How far a stock-take is: what it has dealt with, and what is still unseen."),
+        new("POST", "/v1/stock-takes/{number}/steps", "takeStockTakeStep", "One step: a board is there (confirm), is there but otherwise (correct), is not there (strike), or is not in the book (line).")
+        {
+            Body = typeof(StockTakeStepEntry),
+            Example = Examples.StockTakeStep,
+        },
+        new("POST", "/v1/stock-takes/{number}/finish", "finishStockTake", "Ends a stock-take. What is unseen is struck off or left in the book, which must be said.")
+        {
+            Body = typeof(StockTakeFinish),
+            Example = Examples.StockTakeFinish,
+        },
+
         new("GET", "/v1/shop", "getShop", "The shop: unit, currency, kerf, allowances, machines."),
         new("PUT", "/v1/shop", "replaceShop", "Replaces the shop; what is left out takes its default.") { Body = typeof(ShopEntry), Example = Examples.Shop },
         new("GET", "/v1/keep-rule", "getKeepRule", "What the shop keeps: plans return such leftovers to the rack."),

@@ -18,14 +18,9 @@ internal sealed class MissingReasons(PlanningProblem problem)
     public MissingPart? OfPart(Part part, int quantity, IReadOnlyList<string> species, IReadOnlyList<string>? batches = null) =>
         Furthest(part.Name, quantity, source => OfBatch(species, batches, source) ?? OfPart(part, species, source));
 
-    /// <summary>The boards and offers of the part's species that come nearest to giving it, the nearest first, with what stops them.</summary>
-    public IReadOnlyList<MissingPart> Nearest(Part part, int most) =>
-    [
-        .. sources.Select(source => (source.Id, Obstacle: OfPart(part, part.Species, source)))
-            .Where(near => near.Obstacle is { Reason: not MissingReason.NoSuchSpecies })
-            .OrderByDescending(near => near.Obstacle!.Value.Reason).ThenBy(near => near.Obstacle!.Value.Lack).Take(most)
-            .Select(near => new MissingPart(part.Name, part.Quantity, near.Obstacle!.Value.Reason, near.Id, near.Obstacle.Value.Needed, near.Obstacle.Value.Has)),
-    ];
+    /// <summary>What stops one source from giving a part; nothing if it gives one.</summary>
+    public IEnumerable<BoardLack> WhyNot(Part part, SourceOfWood source) =>
+        OfPart(part, part.Species, source) is { } obstacle ? [new BoardLack(obstacle.Reason, obstacle.Needed, obstacle.Has)] : [];
 
     /// <summary>Why a panel cannot be had from one of the species, of the batches that are named; null if one strip of it can.</summary>
     public MissingPart? OfPanel(Panel panel, int quantity, IReadOnlyList<string> species, IReadOnlyList<string>? batches = null)
@@ -190,7 +185,6 @@ internal sealed class MissingReasons(PlanningProblem problem)
             Reason > other.Reason || (Reason == other.Reason && Needed is not null && other.Needed is not null
                 && Lack < other.Lack);
 
-        /// <summary>By how much it falls short; nothing where the reason is no size.</summary>
-        public Length Lack => Needed is { } needed && Has is { } has ? Length.FromTicks(Math.Abs((needed - has).Ticks)) : Length.Zero;
+        private Length Lack => Length.FromTicks(Math.Abs((Needed!.Value - Has!.Value).Ticks));
     }
 }

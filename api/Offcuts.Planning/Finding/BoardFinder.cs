@@ -33,7 +33,7 @@ public static class BoardFinder
         return new BoardSearch(
             [.. found.Take(most).Select(each => Fit(each.Cuts, each.Board, original[each.Board.Id]))],
             found.Count, found.Sum(each => (long)each.Cuts.Gives * each.Board.Quantity),
-            found.Count > 0 ? [] : new MissingReasons(counted).Nearest(part, MostNear));
+            found.Count > 0 ? [] : new NearBoards(counted).To(part, MostNear));
 
         BoardFit Fit(PieceCuts.Cuts cuts, Board sure, Board board)
         {

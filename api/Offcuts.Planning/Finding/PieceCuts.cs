@@ -9,9 +9,6 @@ namespace Offcuts.Planning.Finding;
 /// <param name="wanted">How many are wanted.</param>
 internal sealed class PieceCuts(PlanningModel model, int wanted)
 {
-    private readonly PatternPricer pricer = new(model);
-    private readonly double[] noDuals = new double[model.Boards.Count];
-
     /// <summary>What boards of one type give.</summary>
     /// <param name="Gives">The most pieces.</param>
     /// <param name="Cut">How many the pattern makes.</param>
@@ -19,23 +16,60 @@ internal sealed class PieceCuts(PlanningModel model, int wanted)
     public sealed record Cuts(int Gives, int Cut, Pattern Pattern);
 
     /// <summary>Every board type that gives at least one piece.</summary>
-    public IEnumerable<Cuts> All()
+    public IEnumerable<Cuts> All() => model.Boards.Where(IsPlain).Select(OfPlain).OfType<Cuts>().Concat(Others());
+
+    // On most boards there is one clear rectangle, and one blank that gives the piece.
+    private static bool IsPlain(BoardType board) => board.Divisions.Count == 0 && board.Profile.Blanks.Length == 1;
+
+    /// <summary>
+    /// Of blanks that are all alike and lie alike, n along and m across are the most that a rectangle holds, however they are arranged:
+    /// n = floor((L + kerf) / (l + kerf)) for blanks of length l on a length L, and m likewise. So the pricer has nothing to look for.
+    /// </summary>
+    private Cuts? OfPlain(BoardType board)
     {
-        var fullest = Best(Priced(Domain.Limits.MaxQuantity, price: 1, worthWeight: 0));
+        var blank = board.Profile.Blanks[0];
+        var (along, across) = ((board.Along + model.Kerf) / (blank.Along + model.Kerf), (board.Across + model.Kerf) / (blank.Across + model.Kerf));
+        var gives = (int)Math.Min(Domain.Limits.MaxQuantity, along * across * blank.Pieces);
+        return gives == 0 ? null : new Cuts(gives, Math.Min(gives, wanted), InRows(board, blank, Math.Min(gives, wanted)));
+    }
+
+    /// <summary>So many pieces in full rows, along the board or across it, whichever spends less worth.</summary>
+    private Pattern InRows(BoardType board, BlankOption blank, int pieces)
+    {
+        var count = (pieces + blank.Pieces - 1) / blank.Pieces;
+        var blanks = Enumerable.Repeat(blank, count - 1).Append(blank.Within(pieces - ((count - 1) * (long)blank.Pieces))).ToList();
+        return new[] { false, true }.Select(ripFirst =>
+        {
+            var (first, second, room) = ripFirst ? (blank.Across, blank.Along, board.Along) : (blank.Along, blank.Across, board.Across);
+            var inRow = (int)((room + model.Kerf) / (second + model.Kerf));
+            return PatternFactory.Create(
+                model, board, ripFirst, [.. blanks.Chunk(inRow).Select(row => new Section(first, [.. row.Select(each => new Band(second, [each], null))]))]);
+        }).MinBy(pattern => pattern.Worth)!;
+    }
+
+    // Boards with defects, and pieces that may be turned or come several from a blank.
+    private IEnumerable<Cuts> Others()
+    {
+        var others = model.Boards.Where(board => !IsPlain(board)).ToHashSet();
+        if (others.Count == 0)
+        {
+            yield break;
+        }
+
+        var pricer = new PatternPricer(model);
+        var fullest = Best(Priced(pricer, others, Domain.Limits.MaxQuantity, price: 1, worthWeight: 0));
         // So dear that to make one piece more is worth all that a board is.
-        var dear = 100 + (2 * model.Boards.Select(board => board.WorthConsumed + model.HandlingOf(board)).DefaultIfEmpty(0).Max());
-        var thriftiest = wanted > 1 ? Best(Priced(wanted, dear, worthWeight: 1)) : [];
-        foreach (var board in model.Boards)
+        var dear = 100 + (2 * others.Max(board => board.WorthConsumed + model.HandlingOf(board)));
+        var thriftiest = wanted > 1 ? Best(Priced(pricer, others, wanted, dear, worthWeight: 1)) : [];
+        foreach (var board in others.OrderBy(board => board.Index))
         {
             Pattern?[] ways = [OfOne(board), thriftiest.GetValueOrDefault(board), fullest.GetValueOrDefault(board)];
             var known = ways.OfType<Pattern>().ToList();
-            if (known.Count == 0)
+            if (known.Count > 0)
             {
-                continue;
+                var best = Better(known.Where(pattern => Made(pattern) <= wanted));
+                yield return new Cuts((int)known.Max(Made), (int)Made(best), best);
             }
-
-            var best = Better(known.Where(pattern => Made(pattern) <= wanted));
-            yield return new Cuts((int)known.Max(Made), (int)Made(best), best);
         }
     }
 
@@ -58,8 +92,9 @@ internal sealed class PieceCuts(PlanningModel model, int wanted)
         from section in new[] { (RipFirst: false, First: blank.Along, Second: blank.Across), (RipFirst: true, First: blank.Across, Second: blank.Along) }
         select new AreaPattern(area, section.RipFirst, [new Section(section.First, [new Band(section.Second, [one], null)])]);
 
-    private List<Pattern> Priced(int need, double price, double worthWeight) => pricer.Improving(
-        PriceList.FromDuals(model.Rows, [price], [need], worthWeight), noDuals, new CostWeights(0, worthWeight), int.MaxValue, _ => true, CancellationToken.None);
+    private List<Pattern> Priced(PatternPricer pricer, HashSet<BoardType> boards, int need, double price, double worthWeight) => pricer.Improving(
+        PriceList.FromDuals(model.Rows, [price], [need], worthWeight), new double[model.Boards.Count], new CostWeights(0, worthWeight), int.MaxValue,
+        boards.Contains, CancellationToken.None);
 
     private static Dictionary<BoardType, Pattern> Best(IEnumerable<Pattern> patterns) =>
         patterns.GroupBy(pattern => pattern.Board).ToDictionary(alike => alike.Key, Better);

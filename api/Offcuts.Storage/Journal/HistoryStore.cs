@@ -19,7 +19,7 @@ public sealed class HistoryStore(Database database)
         using var connection = database.Connect();
         return [.. connection.Query<LineRow>(
             """
-            SELECT journal.line, journal.at, journal.kind, journal.plan_id AS PlanId, journal.build, journal.undoes, later.line AS UndoneBy, board.state
+            SELECT journal.line, journal.at, journal.kind, journal.plan_id AS PlanId, journal.build, journal.undoes, journal.stock_take AS StockTake, later.line AS UndoneBy, board.state
             FROM journal_boards AS board JOIN journal ON journal.line = board.line LEFT JOIN journal AS later ON later.undoes = journal.line
             WHERE board.board_id = @Id ORDER BY journal.line
             """,

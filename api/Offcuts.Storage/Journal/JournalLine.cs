@@ -42,8 +42,9 @@ public enum JournalKind
 /// <param name="Undoes">The line that it takes back; null for none.</param>
 /// <param name="UndoneBy">The line that takes it back; null as long as it stands.</param>
 /// <param name="Boards">The ids of the boards that it touched.</param>
+/// <param name="StockTake">The stock-take that it is part of; null for none.</param>
 public sealed record JournalLine(
-    long Line, DateTimeOffset At, JournalKind Kind, string? PlanId, long? Undoes, long? UndoneBy, IReadOnlyList<string> Boards);
+    long Line, DateTimeOffset At, JournalKind Kind, string? PlanId, long? Undoes, long? UndoneBy, IReadOnlyList<string> Boards, long? StockTake = null);
 
 /// <summary>What rebuilding the inventory from the journal came to.</summary>
 /// <param name="Lines">Lines of the journal.</param>

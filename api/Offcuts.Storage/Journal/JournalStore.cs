@@ -10,7 +10,7 @@ public sealed class JournalStore(Database database)
 {
     /// <summary>All lines; what restricts and orders them follows.</summary>
     internal const string Lines = """
-        SELECT journal.line, journal.at, journal.kind, journal.plan_id AS PlanId, journal.build, journal.undoes, later.line AS UndoneBy
+        SELECT journal.line, journal.at, journal.kind, journal.plan_id AS PlanId, journal.build, journal.undoes, journal.stock_take AS StockTake, later.line AS UndoneBy
         FROM journal LEFT JOIN journal AS later ON later.undoes = journal.line
         """;
 

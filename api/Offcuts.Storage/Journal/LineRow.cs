@@ -17,12 +17,14 @@ internal sealed class LineRow
 
     public long? UndoneBy { get; init; }
 
+    public long? StockTake { get; init; }
+
     public string BoardId { get; init; } = "";
 
     public string? State { get; init; }
 
     public JournalLine ToLine(IReadOnlyList<string> boards) =>
-        new(Line, Stamp.Read(At), Words.Read<JournalKind>(Kind), PlanId, Undoes, UndoneBy, boards);
+        new(Line, Stamp.Read(At), Words.Read<JournalKind>(Kind), PlanId, Undoes, UndoneBy, boards, StockTake);
 }
 
 /// <summary>A row of <c>journal_boards</c>, as far as it is asked for.</summary>

@@ -134,15 +134,16 @@ internal sealed class StockChange : IDisposable
     /// <param name="planId">The plan that it is about; null for none.</param>
     /// <param name="build">How far that plan's build is now; null if it is not accepted.</param>
     /// <param name="undoes">The line that it takes back; null for none.</param>
+    /// <param name="stockTake">The stock-take that it is part of; null for none.</param>
     /// <returns>The line's number.</returns>
-    public long Commit(JournalKind kind, string? planId = null, Build? build = null, long? undoes = null)
+    public long Commit(JournalKind kind, string? planId = null, Build? build = null, long? undoes = null, long? stockTake = null)
     {
         var line = connection.ExecuteScalar<long>(
             """
-            INSERT INTO journal (line, at, kind, undoes, plan_id, build)
-            SELECT coalesce(max(line), 0) + 1, @At, @Kind, @Undoes, @PlanId, @Build FROM journal RETURNING line
+            INSERT INTO journal (line, at, kind, undoes, plan_id, build, stock_take)
+            SELECT coalesce(max(line), 0) + 1, @At, @Kind, @Undoes, @PlanId, @Build, @StockTake FROM journal RETURNING line
             """,
-            new { At = Stamp.Of(Now), Kind = Words.Of(kind), Undoes = undoes, PlanId = planId, Build = BuildTable.ToJson(build) },
+            new { At = Stamp.Of(Now), Kind = Words.Of(kind), Undoes = undoes, PlanId = planId, Build = BuildTable.ToJson(build), StockTake = stockTake },
             transaction);
         connection.Execute(
             "INSERT INTO journal_boards (line, board_id, state) VALUES (@Line, @Id, @State)",
@@ -150,6 +151,18 @@ internal sealed class StockChange : IDisposable
             transaction);
         transaction.Commit();
         return line;
+    }
+
+    /// <summary>Commits what was noted beside the stock, which is as it was: there is nothing for the journal to tell.</summary>
+    /// <exception cref="InvalidOperationException">A board was touched.</exception>
+    public void CommitUntold()
+    {
+        if (touched.Count > 0)
+        {
+            throw new InvalidOperationException("A change of the stock must be told.");
+        }
+
+        transaction.Commit();
     }
 
     /// <inheritdoc/>

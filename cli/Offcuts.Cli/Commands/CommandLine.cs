@@ -13,6 +13,7 @@ using Offcuts.Cli.Commands.Prices;
 using Offcuts.Cli.Commands.Reports;
 using Offcuts.Cli.Commands.Shop;
 using Offcuts.Cli.Commands.Species;
+using Offcuts.Cli.Commands.StockTakes;
 using Offcuts.Cli.Help;
 
 namespace Offcuts.Cli.Commands;
@@ -35,7 +36,7 @@ internal static class CommandLine
 
         Verb[] verbs =
         [
-            BoardsCommand.Create(), FindCommand.Create(), PlacesCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
+            BoardsCommand.Create(), FindCommand.Create(), PlacesCommand.Create(), StockTakeCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
             ShopCommand.Create(), KeepCommand.Create(), KeepRuleCommand.Create(), CullCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
             CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];

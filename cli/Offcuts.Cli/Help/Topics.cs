@@ -140,6 +140,9 @@ internal static class Topics
 
             What was understood is said in words. What was not is pointed at, and nothing of that line is logged; of a file, nothing
             at all.
+
+            'offcuts stocktake' reads new boards like that. 'offcuts find' reads the finished piece that you look for: species and size,
+            and if you like how many, what its faces must be good for, and the place or batch that it is to come from.
             """,
         ["lengths"] = """
             Lengths and sizes

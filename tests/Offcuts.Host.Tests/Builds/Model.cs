@@ -4,9 +4,11 @@ using System.Text.Json;
 namespace Offcuts.Host.Tests.Builds;
 
 // One board of the model, or several alike. Who holds it is one text, so that boards compare by value.
-internal sealed record ModelBoard(string Id, int Quantity, string Status, string Wood, string Holds = "")
+internal sealed record ModelBoard(string Id, int Quantity, string Status, string Wood, string? Place, string Holds = "")
 {
     public IReadOnlyList<string> Holders => Holds.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+
+    public bool IsThere => Status is "free" or "reserved";
 
     public int Free => Status == "free" ? Quantity - Holders.Count : 0;
 
@@ -28,6 +30,7 @@ internal sealed record ModelBoard(string Id, int Quantity, string Status, string
     public static ModelBoard Of(JsonElement board) => new(
         board.GetProperty("id").GetString()!, board.GetProperty("quantity").GetInt32(), board.GetProperty("status").GetString()!,
         WoodOf(Number(board, "thicknessMm"), Number(board, "widthMm"), Number(board, "lengthMm"), board.GetProperty("ends")),
+        board.GetProperty("place").GetString(),
         string.Join(' ', HoldsOf(board).Order(StringComparer.Ordinal)));
 
     // What decides whether a plan made for the one can be cut from the other, as far as the model has it.
@@ -68,3 +71,15 @@ internal sealed record ModelPlan(JsonElement Answer, IReadOnlyDictionary<string,
 // The stock and the builds after a line of the journal, and what the line touched.
 internal sealed record ModelLine(
     IReadOnlyDictionary<string, ModelBoard> Boards, IReadOnlyDictionary<string, ModelBuild> Builds, IReadOnlyList<string> Touched, string? Plan);
+
+// A stock-take. What it saw without a change is here; what it changed is told by lines.
+internal sealed class ModelTake(long number, string place)
+{
+    public long Number => number;
+
+    public string Place => place;
+
+    public bool IsOpen { get; set; } = true;
+
+    public HashSet<string> Noted { get; } = new(StringComparer.Ordinal);
+}

@@ -5,8 +5,11 @@ using System.Text.Json;
 namespace Offcuts.Host.Tests.Builds;
 
 // Does to the service and to the model the same, and compares.
-internal sealed class ModelDay(Service service)
+internal sealed partial class ModelDay(Service service)
 {
+    // Of so many kinds of steps one is chosen by the rest of a number, and what it is about by the quotient.
+    private const int Kinds = 21;
+
     private readonly Shop shop = new(service);
     private readonly List<ModelLine> lines = [];
     private readonly HashSet<int> undone = [];
@@ -16,8 +19,8 @@ internal sealed class ModelDay(Service service)
 
     public Task DoAsync(int choice)
     {
-        var detail = choice / 16;
-        return (choice % 16) switch
+        var detail = choice / Kinds;
+        return (choice % Kinds) switch
         {
             0 or 1 => LogAsync(detail),
             2 => EditAsync(detail),
@@ -27,6 +30,9 @@ internal sealed class ModelDay(Service service)
             10 => ReleaseAsync(detail),
             11 or 12 => CloseAsync(detail),
             13 or 14 => UndoAsync(detail),
+            15 => StartTakeAsync(detail),
+            16 or 17 or 18 => StepAsync(detail),
+            19 => FinishTakeAsync(detail),
             _ => RestartAsync(),
         };
     }
@@ -48,20 +54,22 @@ internal sealed class ModelDay(Service service)
             }
         }
 
+        await CompareTakesAsync();
         var check = await service.GetAsync("/v1/journal/check");
         Assert.True(check.GetProperty("agrees").GetBoolean(), check.GetRawText());
         Assert.Equal(lines.Count, check.GetProperty("lines").GetInt32());
     }
 
-    private static string Entry(int length, int quantity) => string.Create(
-        CultureInfo.InvariantCulture, $$"""{"quantity":{{quantity}},"species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":{{length}}}""");
+    private static string Entry(int length, int quantity, string? place) => string.Create(
+        CultureInfo.InvariantCulture,
+        $$"""{"quantity":{{quantity}},"species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":{{length}},"place":{{JsonSerializer.Serialize(place)}}}""");
 
     private async Task LogAsync(int detail)
     {
-        var (length, quantity) = (1000 + (detail % 3 * 300), 1 + (detail / 3 % 3));
-        var logged = await Service.ReadAsync(await service.SendAsync("POST", "/v1/boards", Entry(length, quantity)), HttpStatusCode.Created);
+        var (length, quantity, place) = (1000 + (detail % 3 * 300), 1 + (detail / 3 % 3), Places[detail / 9 % Places.Length]);
+        var logged = await Service.ReadAsync(await service.SendAsync("POST", "/v1/boards", Entry(length, quantity, place)), HttpStatusCode.Created);
         var id = logged.GetProperty("id").GetString()!;
-        boards[id] = new(id, quantity, "free", ModelBoard.WoodOf(25.4m, 150, length));
+        boards[id] = new(id, quantity, "free", ModelBoard.WoodOf(25.4m, 150, length), place);
         Line(null, id);
     }
 
@@ -75,7 +83,7 @@ internal sealed class ModelDay(Service service)
         var (length, quantity) = (1000 + (detail % 4 * 300), 1 + (detail / 4 % 3));
         var wood = ModelBoard.WoodOf(25.4m, 150, length);
         var isFine = board.Holders.Count == 0 || (wood == board.Wood && quantity >= board.Holders.Count);
-        Expect(isFine, await service.SendAsync("PUT", $"/v1/boards/{board.Id}", Entry(length, quantity)));
+        Expect(isFine, await service.SendAsync("PUT", $"/v1/boards/{board.Id}", Entry(length, quantity, board.Place)));
         if (isFine)
         {
             boards[board.Id] = (board with { Quantity = quantity, Wood = wood, Status = "free" }).HeldBy(board.Holders);
@@ -202,7 +210,7 @@ internal sealed class ModelDay(Service service)
         if (id is null)
         {
             var bought = told.GetProperty("boardId").GetString()!;
-            boards.Add(bought, new(bought, 1, "used", ModelBoard.WoodOf(ModelBoard.Number(size, "thicknessMm"), ModelBoard.Number(size, "widthMm"), ModelBoard.Number(size, "lengthMm"))));
+            boards.Add(bought, new(bought, 1, "used", ModelBoard.WoodOf(ModelBoard.Number(size, "thicknessMm"), ModelBoard.Number(size, "widthMm"), ModelBoard.Number(size, "lengthMm")), null));
             yield return bought;
         }
         else
@@ -218,7 +226,7 @@ internal sealed class ModelDay(Service service)
         foreach (var (leftover, left) in kept.Zip(ids))
         {
             boards.Add(left, new(left, 1, "free", ModelBoard.WoodOf(
-                ModelBoard.Number(size, "thicknessMm"), ModelBoard.Number(leftover, "widthMm"), ModelBoard.Number(leftover, "lengthMm"), leftover.GetProperty("ends"))));
+                ModelBoard.Number(size, "thicknessMm"), ModelBoard.Number(leftover, "widthMm"), ModelBoard.Number(leftover, "lengthMm"), leftover.GetProperty("ends")), id is null ? null : boards[id].Place));
             yield return left;
         }
     }
@@ -262,6 +270,7 @@ internal sealed class ModelDay(Service service)
         }
 
         undone.Add(number);
+        undoneBy.Add(number, lines.Count + 1);
         Line(line.Plan, [.. line.Touched]);
     }
 

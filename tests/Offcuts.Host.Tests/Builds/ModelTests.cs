@@ -19,7 +19,7 @@ public sealed class ModelTests
         {
             var day = new ModelDay(service);
             // Without stock and plans nothing can happen.
-            foreach (var choice in (int[])[0, 16, 4, 7, .. choices])
+            foreach (var choice in (int[])[0, 21, 4, 7, .. choices])
             {
                 await day.DoAsync(choice);
                 await day.CompareAsync();

@@ -23,8 +23,8 @@ public class BoardFinderTests
     {
         var found = Find(Size(thickness, width, length), 1, Board(Size(thick, wide, lengthOf)));
         Assert.Equal(whyNot is null ? 1 : 0, found.Fits.Count);
-        Assert.Equal(whyNot is null ? [] : [whyNot.Value], found.Nearest.Select(near => near.Reason));
-        Assert.All(found.Nearest, near => Assert.Equal("K7M", near.Closest));
+        Assert.Equal(whyNot is null ? [] : [whyNot.Value], found.Nearest.SelectMany(near => near.Lacks).Select(lack => lack.Reason));
+        Assert.All(found.Nearest, near => Assert.Equal("K7M", near.BoardId));
     }
 
     [Fact]
@@ -71,9 +71,9 @@ public class BoardFinderTests
         var knot = Board(Size(1, 6, 60)) with { Defects = [new Defect("knot", new Rect(In(30), In(2), In(1), In(1)))] };
         Assert.Equal(2, Assert.Single(Find(Size(0.75m, 5, 20), 1, knot).Fits).Gives);
         var wide = Find(Size(0.75m, 5, 40), 1, knot);
-        Assert.Equal(MissingReason.TooShort, Assert.Single(wide.Nearest).Reason);
+        Assert.Equal(MissingReason.TooShort, Assert.Single(Assert.Single(wide.Nearest).Lacks).Reason);
         var guessed = Board(Size(1, 6, 21)) with { Estimates = new Estimates(Length: true) };
-        Assert.Equal((MissingReason.TooShort, In(20.5m), In(20)), Assert.Single(Find(Size(0.75m, 5, 20), 1, guessed).Nearest) is var near ? (near.Reason, near.Needed, near.Has) : default);
+        Assert.Equal(new BoardLack(MissingReason.TooShort, In(20.5m), In(20)), Assert.Single(Assert.Single(Find(Size(0.75m, 5, 20), 1, guessed).Nearest).Lacks));
         Assert.Equal(guessed, Assert.Single(Find(Size(0.75m, 5, 19), 1, guessed).Fits).Board);
     }
 
@@ -97,13 +97,25 @@ public class BoardFinderTests
     }
 
     [Fact]
-    public void The_nearest_are_told_with_the_least_that_they_lack_first()
+    public void Those_that_lack_least_are_told_first_with_all_that_they_lack()
     {
-        var found = Find(Size(0.75m, 5, 36), 1, Board("thin", 40) with { Size = Size(0.875m, 6, 40) }, Board("short", 30), Board("shorter", 20), Board("just", 36));
-        Assert.Equal(["just", "short", "shorter", "thin"], found.Nearest.Select(near => near.Closest));
-        Assert.Equal("too short by 1/2\": it takes 36 1/2\", and there is 36\"", FindText.WhyNot(found.Nearest[0], DisplayUnit.Inch));
-        Assert.Equal("too thin by 1/16\": it takes 15/16\", and there is 7/8\"", FindText.WhyNot(found.Nearest[3], DisplayUnit.Inch));
+        // It takes 15/16 x 5 1/4 x 36 1/2 in: the last lacks 1/16 in of thickness and 18 1/2 in of length.
+        var found = Find(
+            Size(0.75m, 5, 36), 1, Board("worst", 18) with { Size = Size(0.875m, 6, 18) }, Board("short", 30), Board("thin", 40) with { Size = Size(0.875m, 6, 40) }, Board("just", 36));
+        Assert.Equal(["just", "thin", "short", "worst"], found.Nearest.Select(near => near.BoardId));
+        Assert.Equal("too short by 1/2\" (takes 36 1/2\", has 36\")", FindText.WhyNot(found.Nearest[0], DisplayUnit.Inch));
+        Assert.Equal(
+            "too thin by 1/16\" (takes 15/16\", has 7/8\"); too short by 18 1/2\" (takes 36 1/2\", has 18\")", FindText.WhyNot(found.Nearest[3], DisplayUnit.Inch));
         Assert.Empty(Find(Size(0.75m, 5, 36), 1, Board("oak", 40) with { Species = "white-oak" }).Nearest);
+    }
+
+    [Fact]
+    public void A_warped_board_that_is_large_enough_says_what_flattening_would_take()
+    {
+        var bowed = Board(Size(1, 6, 40)) with { Warp = new Warp(In(0.5m), default, default, default) };
+        var lack = Assert.Single(Assert.Single(Find(Size(0.75m, 5, 36), 1, bowed).Nearest).Lacks);
+        Assert.Equal((MissingReason.TooWarped, In(1)), (lack.Reason, lack.Has));
+        Assert.True(lack.Needed > In(1.25m));
     }
 
     [Fact]

@@ -68,9 +68,8 @@ internal static class FindCommand
                 },
                 run.Cancellation);
         }
-        catch (ApiException refused) when (!run.Json && FaultReport.ProblemIn(refused)?.Errors is { Count: > 0 } faults && faults.All(fault => fault.Column is not null))
+        catch (ApiException refused) when (!run.Json && LineView.TryWriteFaults(text, refused, run.Terminal))
         {
-            LineView.WriteFaults(text, faults.Select(fault => (1, new LineFault(fault.Column!.Value, fault.Detail))), run.Terminal);
             throw CliException.Invalid("The piece is not understood. See 'offcuts help quick-lines'.");
         }
     }

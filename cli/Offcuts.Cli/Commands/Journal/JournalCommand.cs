@@ -72,7 +72,7 @@ internal static class JournalCommand
     {
         ({ } earlier, _) => string.Create(CultureInfo.InvariantCulture, $"undo of {earlier}"),
         (_, { } later) => string.Create(CultureInfo.InvariantCulture, $"{line.Kind} (undone by {later})"),
-        _ => line.Kind,
+        _ => line.StockTake is { } number ? string.Create(CultureInfo.InvariantCulture, $"{line.Kind} (stock-take {number})") : line.Kind,
     };
 
     // An import touches up to a thousand.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Offcuts.Contracts;
+using Refit;
 
 namespace Offcuts.Cli.Commands.Boards;
 
@@ -15,6 +16,18 @@ internal static class LineView
         }
 
         WriteFaults(text, result.Lines.SelectMany(line => line.Faults.Select(fault => (line.Line, fault))), terminal);
+    }
+
+    /// <summary>The faults that an answer tells of the one line that was sent, under it; false if it tells others.</summary>
+    public static bool TryWriteFaults(string line, ApiException refused, Terminal terminal)
+    {
+        if (FaultReport.ProblemIn(refused)?.Errors is not { Count: > 0 } faults || faults.Any(fault => fault.Column is null))
+        {
+            return false;
+        }
+
+        WriteFaults(line, faults.Select(fault => (1, new LineFault(fault.Column!.Value, fault.Detail))), terminal);
+        return true;
     }
 
     /// <summary>Each fault under the line in which it is.</summary>

@@ -63,9 +63,9 @@ internal sealed class LogSession(Run run)
             carry = result.Carry;
             await run.Terminal.Out.FlushAsync(run.Cancellation);
         }
-        catch (ApiException refused) when (FaultReport.ProblemIn(refused)?.Errors is { Count: > 0 } faults && faults.All(fault => fault.Column is not null))
+        catch (ApiException refused) when (LineView.TryWriteFaults(line, refused, run.Terminal))
         {
-            LineView.WriteFaults(line, faults.Select(fault => (1, new LineFault(fault.Column!.Value, fault.Detail))), run.Terminal);
+            // The line is told with its faults; the next may be right.
         }
     }
 
