@@ -9,13 +9,47 @@ namespace Offcuts.Contracts;
 /// <param name="Panels">Edge-glued panels.</param>
 /// <param name="Groups">Finish groups that parts and panels name.</param>
 /// <param name="Items">What is bought ready made.</param>
+/// <param name="Parameters">Lengths and counts that the design leaves open, and values that follow from them, by the names that formulas use.</param>
+/// <param name="FormulaUnit">The unit of bare numbers in formulas, <c>inch</c> or <c>millimetre</c>; millimetre if left out.</param>
+/// <param name="Choices">What can be built in one of several ways: its answers by its name, the preferred first.</param>
 public sealed record DesignEntry(
     string Name,
     string? Description = null,
     IReadOnlyList<PartRecord>? Parts = null,
     IReadOnlyList<PanelRecord>? Panels = null,
     IReadOnlyList<GroupRecord>? Groups = null,
-    IReadOnlyList<ItemRecord>? Items = null);
+    IReadOnlyList<ItemRecord>? Items = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, ParameterRecord>? Parameters = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? FormulaUnit = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, IReadOnlyList<string>>? Choices = null);
+
+/// <summary>A parameter, or a value that follows from parameters: exactly one of the three.</summary>
+/// <param name="Length">Limits of a length.</param>
+/// <param name="Count">Limits of a count.</param>
+/// <param name="Formula">How the value follows from others.</param>
+public sealed record ParameterRecord(
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] LengthRangeRecord? Length = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] CountRangeRecord? Count = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Formula = null);
+
+/// <summary>The limits of a length.</summary>
+/// <param name="FromMm">The least.</param>
+/// <param name="ToMm">None is above this.</param>
+/// <param name="StepMm">From one value to the next.</param>
+/// <param name="DefaultMm">The value where nothing else is asked for; null for the least.</param>
+public sealed record LengthRangeRecord(decimal FromMm, decimal ToMm, decimal StepMm, decimal? DefaultMm = null);
+
+/// <summary>The limits of a count.</summary>
+/// <param name="From">The least.</param>
+/// <param name="To">None is above this.</param>
+/// <param name="Step">From one value to the next.</param>
+/// <param name="Default">The value where nothing else is asked for; null for the least.</param>
+public sealed record CountRangeRecord(int From, int To, int Step = 1, int? Default = null);
+
+/// <summary>A part is made only with this answer to a choice.</summary>
+/// <param name="Choice">Name of the choice.</param>
+/// <param name="Answer">The answer.</param>
+public sealed record ConditionRecord(string Choice, string Answer);
 
 /// <summary>A part that is cut as one piece.</summary>
 /// <param name="Name">Unique among the parts and panels of the design.</param>
@@ -38,6 +72,12 @@ public sealed record DesignEntry(
 /// <param name="Spares">Extra blanks wanted, if they cost nothing.</param>
 /// <param name="Extras">What more pieces and spares may be cut from: <c>waste</c> or <c>leftovers</c>; null: more pieces from waste, spares from leftovers too.</param>
 /// <param name="Layers">Of how many layers it may be face-glued at most; null or 1 if it must be in one piece.</param>
+/// <param name="Formulas">
+/// Formulas by the names of the members that they give (<c>lengthMm</c>, <c>quantity</c>, <c>spanMm</c> and so on); such a member's own number is what the formula gives at the parameters'
+/// defaults, and is written anew whatever is sent. Made none times, it is left out.
+/// </param>
+/// <param name="When">The answers to choices without which it is not made.</param>
+/// <param name="InOrder">Whether an earlier species of its list is preferred to a later one where the money is equal.</param>
 public sealed record PartRecord(
     string Name,
     decimal ThicknessMm,
@@ -56,7 +96,10 @@ public sealed record PartRecord(
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] SpacingRecord? Spacing = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Spares = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Extras = null,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Layers = null);
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Layers = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, string>? Formulas = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<ConditionRecord>? When = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] bool? InOrder = null);
 
 /// <summary>Pieces side by side across a span with equal gaps.</summary>
 /// <param name="SpanMm">What pieces and gaps fill together.</param>
@@ -75,6 +118,12 @@ public sealed record SpacingRecord(decimal SpanMm, bool Ends = false);
 /// <param name="Appearance">The least accepted: <c>clear</c>, <c>sound-knots</c> or <c>paint</c>.</param>
 /// <param name="Group">Its finish group.</param>
 /// <param name="Tolerates">Kinds of defects that its strips may contain because its faces are hidden or painted; null for none. Never metal.</param>
+/// <param name="Formulas">
+/// Formulas by the names of the members that they give (<c>lengthMm</c>, <c>quantity</c> and so on); such a member's own number is what the formula gives at the parameters'
+/// defaults, and is written anew whatever is sent. Made none times, it is left out.
+/// </param>
+/// <param name="When">The answers to choices without which it is not made.</param>
+/// <param name="InOrder">Whether an earlier species of its list is preferred to a later one where the money is equal.</param>
 public sealed record PanelRecord(
     string Name,
     decimal ThicknessMm,
@@ -86,7 +135,10 @@ public sealed record PanelRecord(
     IReadOnlyList<string>? Species = null,
     string Appearance = "sound-knots",
     string? Group = null,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<string>? Tolerates = null);
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<string>? Tolerates = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, string>? Formulas = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<ConditionRecord>? When = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] bool? InOrder = null);
 
 /// <summary>Parts and panels that are finished alike.</summary>
 /// <param name="Name">Unique in the design.</param>
@@ -95,18 +147,31 @@ public sealed record PanelRecord(
 /// <param name="Batch">
 /// <c>one</c>: all of it from boards of one batch; <c>fewest</c>: from one batch if the wood costs no more for it; <c>any</c> or null: it does not matter.
 /// </param>
+/// <param name="InOrder">Whether an earlier species of its list is preferred to a later one where the money is equal.</param>
 public sealed record GroupRecord(
     string Name,
     bool OneSpecies = false,
     IReadOnlyList<string>? Species = null,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Batch = null);
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Batch = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] bool? InOrder = null);
 
 /// <summary>Something bought ready made.</summary>
 /// <param name="Name">What it is.</param>
 /// <param name="UnitPrice">Price of one in the shop's currency.</param>
 /// <param name="Quantity">How many.</param>
 /// <param name="Supplier">Where to buy it, if it matters.</param>
-public sealed record ItemRecord(string Name, decimal UnitPrice, int Quantity = 1, string? Supplier = null);
+/// <param name="Formulas">
+/// Formulas by the names of the members that they give (only <c>quantity</c>); such a member's own number is what the formula gives at the parameters'
+/// defaults, and is written anew whatever is sent. Made none times, it is left out.
+/// </param>
+/// <param name="When">The answers to choices without which it is not made.</param>
+public sealed record ItemRecord(
+    string Name,
+    decimal UnitPrice,
+    int Quantity = 1,
+    string? Supplier = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, string>? Formulas = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<ConditionRecord>? When = null);
 
 /// <summary>One version of a design.</summary>
 /// <param name="Reference">The name as paths and plans refer to it, for instance <c>hall-bench</c>.</param>

@@ -255,6 +255,10 @@ public interface IOffcutsApi
     [Headers("Accept: image/svg+xml")]
     Task<string> GetPileChartAsync(CancellationToken cancellationToken = default);
 
+    /// <summary>Which value of a design's parameter stays within the money; answers when it is known or the time is up.</summary>
+    [Post("/v1/stretches")]
+    Task<StretchRecord> StretchAsync([Body] StretchRequest request, CancellationToken cancellationToken = default);
+
     /// <summary>All that the plan was made from; it may be sent back as the <c>inline</c> of a new request.</summary>
     [Get("/v1/plans/{id}/problem")]
     Task<InlineProblem> GetPlanProblemAsync(string id, CancellationToken cancellationToken = default);

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Offcuts.Contracts;
 
 /// <summary>What to plan. Give <paramref name="Design"/>, or a design in <paramref name="Inline"/>.</summary>
@@ -6,7 +8,12 @@ namespace Offcuts.Contracts;
 /// <param name="BudgetMs">Time allowed in milliseconds, 100 to 300000.</param>
 /// <param name="Seed">Seed of every random choice, 0 or more.</param>
 /// <param name="From">Id of an earlier plan to start from: what still can be is kept, the boards that it holds count as free, and the answer says what has changed; null to plan from nothing.</param>
-public sealed record PlanRequest(string? Design = null, InlineProblem? Inline = null, int BudgetMs = 5000, int Seed = 1, string? From = null);
+/// <param name="With">Values of the design's parameters by their names, millimetres of a length or a count; those left out have their defaults.</param>
+/// <param name="Choose">Answers to the design's choices by their names; those left out get the answers that cost least, of equal ones the first.</param>
+public sealed record PlanRequest(
+    string? Design = null, InlineProblem? Inline = null, int BudgetMs = 5000, int Seed = 1, string? From = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, decimal>? With = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, string>? Choose = null);
 
 /// <summary>What a plan is made from, given with the request; what is null comes from the store.</summary>
 /// <param name="Stock">The boards that may be cut.</param>

@@ -13,6 +13,7 @@ namespace Offcuts.Contracts;
 /// <param name="Plan">The plan: the best so far while planning, the last once done or cancelled; null before the first.</param>
 /// <param name="Build">How far its build is; null for a plan that is not accepted.</param>
 /// <param name="From">Id of the plan that it starts from; null for none.</param>
+/// <param name="MadeWith">Which of all that the design leaves open it was made with; null for a design that leaves nothing.</param>
 public sealed record PlanRecord(
     string Id,
     string State,
@@ -25,7 +26,24 @@ public sealed record PlanRecord(
     PlanFailure? Failure,
     PlanResult? Plan,
     BuildRecord? Build = null,
-    string? From = null);
+    string? From = null,
+    MadeWithRecord? MadeWith = null);
+
+/// <summary>What a plan was made with, where its design leaves something open.</summary>
+/// <param name="LengthsMm">Lengths in millimetres, parameters and what follows from them, by their names.</param>
+/// <param name="Numbers">Counts and other numbers by their names; what is no decimal number is rounded to six decimals.</param>
+/// <param name="Choices">The answers to choices by their names; without those that are still to be found.</param>
+/// <param name="Compared">How the answers that were not asked for were found; null if all were asked for, or until it is known.</param>
+public sealed record MadeWithRecord(
+    IReadOnlyDictionary<string, decimal> LengthsMm,
+    IReadOnlyDictionary<string, decimal> Numbers,
+    IReadOnlyDictionary<string, string> Choices,
+    ComparisonRecord? Compared = null);
+
+/// <summary>How several ways to build a design compared.</summary>
+/// <param name="Ways">How many there were.</param>
+/// <param name="Sure">Whether none of the others can cost less than the one that was planned.</param>
+public sealed record ComparisonRecord(int Ways, bool Sure);
 
 /// <summary>Which design a plan is for.</summary>
 /// <param name="Name">Its name.</param>

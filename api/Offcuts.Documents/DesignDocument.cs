@@ -16,15 +16,21 @@ public static class DesignDocument
         var faults = new DocumentFaults("design");
         var root = new Fields(NodeReader.Read(text, faults), faults);
         var context = DocumentContext.Of(root, faults, bareUnit, catalogue, currency);
+        var declared = Declarations.Of(root, faults);
         var design = new Design
         {
             Name = root.Text("name"),
             Description = root.OptionalText("description"),
+            Parameters = declared.Parameters,
+            Derived = declared.Derived,
+            FormulaUnit = declared.HasNames ? context.Unit : DisplayUnit.Millimetre,
             Groups = [.. root.Groups("groups").Select(fields => ToGroup(fields, context))],
-            Parts = [.. root.Groups("parts").Select(fields => ToPart(fields, context))],
-            Panels = [.. root.Groups("panels").Select(fields => ToPanel(fields, context))],
-            Items = [.. root.Groups("items").Select(fields => ToItem(fields, context))],
+            Parts = [.. root.Groups("parts").Select(fields => ToPart(fields, context, declared))],
+            Panels = [.. root.Groups("panels").Select(fields => ToPanel(fields, context, declared))],
+            Items = [.. root.Groups("items").Select(fields => ToItem(fields, context, declared))],
         };
+        // Reading the members may have added choices; what has no value is told by the rules.
+        design = DesignInstance.AtDefaults(design with { Choices = declared.Choices }, (_, _) => { });
         root.End();
         faults.ThrowIfAny();
         faults.Add(DesignRules.Check(design), root.Mapping);
@@ -37,22 +43,24 @@ public static class DesignDocument
         var group = new FinishGroup(fields.Text("name"), fields.YesNo("one species"), context.Accepted(fields))
         {
             Batch = fields.Word<BatchChoice>("batch") ?? BatchChoice.Any,
+            SpeciesInOrder = fields.YesNo("in order"),
         };
         fields.End();
         return group;
     }
 
-    private static Part ToPart(Fields fields, DocumentContext context)
+    private static Part ToPart(Fields fields, DocumentContext context, Declarations declared)
     {
-        var (fewest, mostPieces) = fields.QuantityRange();
-        var (least, most) = context.SizeRange(fields);
+        var open = new OpenMember(fields, context, declared);
+        var (fewest, mostPieces) = open.QuantityRange();
+        var (least, most) = open.SizeRange();
         var part = new Part
         {
             Name = fields.Text("name"),
             Quantity = fewest,
             MostQuantity = mostPieces,
-            Spacing = Spacing(fields.Group("spacing"), context),
-            Spares = fields.OptionalWhole("spares", 0, Limits.MaxSpares) ?? 0,
+            Spacing = Spacing(fields.Group("spacing"), open),
+            Spares = open.Whole("spares", Measure.Spares, 0, Limits.MaxSpares) ?? 0,
             Extras = fields.Word<ExtraSource>("extras"),
             Finished = least,
             Most = most,
@@ -62,47 +70,53 @@ public static class DesignDocument
             Group = fields.OptionalText("group"),
             Tolerates = [.. fields.Scalars("tolerates").Select(scalar => scalar.Text)],
             Layers = fields.Layers(),
+            Freedom = open.Freedom(),
         };
         fields.End();
         return part;
     }
 
-    private static Spacing? Spacing(Fields? fields, DocumentContext context)
+    private static Spacing? Spacing(Fields? fields, OpenMember member)
     {
         if (fields is null)
         {
             return null;
         }
 
-        var spacing = new Spacing(context.Length(fields, "span"), fields.YesNo("ends"));
+        var spacing = new Spacing(member.Length(fields, "span", Measure.Span), fields.YesNo("ends"));
         fields.End();
         return spacing;
     }
 
-    private static Panel ToPanel(Fields fields, DocumentContext context)
+    private static Panel ToPanel(Fields fields, DocumentContext context, Declarations declared)
     {
-        var (narrowest, widest) = Strips(fields, context);
+        var open = new OpenMember(fields, context, declared);
+        var (narrowest, widest) = open.LengthRange("strips", Measure.NarrowestStrip, Measure.WidestStrip) ?? Strips(fields, context);
         var panel = new Panel
         {
             Name = fields.Text("name"),
-            Quantity = fields.Quantity(),
-            Finished = context.Size(fields),
+            Quantity = open.Quantity(),
+            Finished = open.Size(),
             NarrowestStrip = narrowest,
             WidestStrip = widest,
             Species = context.Accepted(fields),
             Appearance = fields.Word<Appearance>("appearance") ?? Appearance.SoundKnots,
             Group = fields.OptionalText("group"),
             Tolerates = [.. fields.Scalars("tolerates").Select(scalar => scalar.Text)],
+            Freedom = open.Freedom(),
         };
         context.CheckSolid(fields, panel.Species);
         fields.End();
         return panel;
     }
 
-    private static BoughtItem ToItem(Fields fields, DocumentContext context)
+    private static BoughtItem ToItem(Fields fields, DocumentContext context, Declarations declared)
     {
-        var item = new BoughtItem(
-            fields.Text("name"), fields.Quantity(), context.Price(fields, "price"), fields.OptionalText("supplier"));
+        var open = new OpenMember(fields, context, declared);
+        var item = new BoughtItem(fields.Text("name"), open.Quantity(), context.Price(fields, "price"), fields.OptionalText("supplier"))
+        {
+            Freedom = open.Freedom(hasSpecies: false),
+        };
         fields.End();
         return item;
     }

@@ -38,4 +38,16 @@ public static class Limits
 
     /// <summary>Most species or classes that one part, panel or group names.</summary>
     public const int MaxSpecies = 100;
+
+    /// <summary>Most parameters and values that follow from them in one design.</summary>
+    public const int MaxParameters = 20;
+
+    /// <summary>Most values of one parameter.</summary>
+    public const int MaxParameterValues = 10_000;
+
+    /// <summary>Most choices in one design.</summary>
+    public const int MaxChoices = 12;
+
+    /// <summary>Most answers to one choice.</summary>
+    public const int MaxAnswers = 12;
 }

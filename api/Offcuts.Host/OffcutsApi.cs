@@ -16,6 +16,7 @@ using Offcuts.Host.Reports;
 using Offcuts.Host.Shops;
 using Offcuts.Host.SpeciesLists;
 using Offcuts.Host.StockTakes;
+using Offcuts.Host.Stretches;
 using Offcuts.Storage;
 
 namespace Offcuts.Host;
@@ -57,6 +58,8 @@ internal static class OffcutsApi
         .AddSingleton<EarlierPlans>()
         .AddSingleton<PlanQueue>()
         .AddSingleton<RejectedPlans>()
+        .AddSingleton<AuditedPlanner>()
+        .AddSingleton<StretchGate>()
         .AddHostedService<PlanRunner>();
 
     /// <summary>All endpoints but the pages about them.</summary>
@@ -80,6 +83,7 @@ internal static class OffcutsApi
         app.MapOffers();
         app.MapPlans();
         app.MapBuilds();
+        app.MapStretches();
         app.MapPictures();
         app.MapReports();
     }

@@ -9,8 +9,10 @@ namespace Offcuts.Pictures;
 /// <param name="DesignVersion">Version of the design that it builds.</param>
 /// <param name="MadeAt">When it was made.</param>
 /// <param name="Catalogue">The species at hand, for their names; null for those of the reference data alone.</param>
+/// <param name="MadeWith">What it was made with of all that its design leaves open, in words; null if that is nothing.</param>
 public sealed record PlanDocument(
-    Plan Plan, PlanningProblem Problem, string PlanId, string DesignVersion, DateTimeOffset MadeAt, SpeciesCatalogue? Catalogue = null)
+    Plan Plan, PlanningProblem Problem, string PlanId, string DesignVersion, DateTimeOffset MadeAt, SpeciesCatalogue? Catalogue = null,
+    string? MadeWith = null)
 {
     /// <summary>The unit in which its sizes are shown.</summary>
     internal DisplayUnit Unit => Problem.Shop.Unit;

@@ -34,8 +34,10 @@ public enum PlanState
 /// <param name="Owner">The process that will plan it.</param>
 /// <param name="Problem">All that it is made from, as JSON.</param>
 /// <param name="EarlierId">Id of the plan that it starts from; null for none.</param>
+/// <param name="MadeWith">Which of all that the design leaves open it is made with, as JSON; null where that is nothing.</param>
 public sealed record NewPlanRun(
-    string Id, string DesignName, string DesignVersion, string? DesignReference, int BudgetMs, int Seed, string Owner, string Problem, string? EarlierId = null);
+    string Id, string DesignName, string DesignVersion, string? DesignReference, int BudgetMs, int Seed, string Owner, string Problem, string? EarlierId = null,
+    string? MadeWith = null);
 
 /// <summary>A planning run.</summary>
 /// <param name="Asked">What was asked for.</param>
@@ -59,8 +61,8 @@ public sealed class PlanStore(Database database, TimeProvider clock)
         using var connection = database.Connect();
         connection.Execute(
             """
-            INSERT INTO plan_runs (id, state, requested_at, design_name, design_version, design_reference, budget_ms, seed, owner, problem, earlier_id)
-            VALUES (@Id, 'queued', @Now, @DesignName, @DesignVersion, @DesignReference, @BudgetMs, @Seed, @Owner, @Problem, @EarlierId)
+            INSERT INTO plan_runs (id, state, requested_at, design_name, design_version, design_reference, budget_ms, seed, owner, problem, earlier_id, made_with)
+            VALUES (@Id, 'queued', @Now, @DesignName, @DesignVersion, @DesignReference, @BudgetMs, @Seed, @Owner, @Problem, @EarlierId, @MadeWith)
             """,
             new
             {
@@ -74,6 +76,7 @@ public sealed class PlanStore(Database database, TimeProvider clock)
                 run.Owner,
                 run.Problem,
                 run.EarlierId,
+                run.MadeWith,
             });
     }
 
@@ -113,6 +116,15 @@ public sealed class PlanStore(Database database, TimeProvider clock)
         return connection.Execute(
             "UPDATE plan_runs SET state = 'cancelled', finished_at = @Now WHERE id = @Id AND state = 'queued'",
             new { Id = id, Now = Stamp.Of(clock.GetUtcNow()) }) > 0;
+    }
+
+    /// <summary>A run under way has found which way to build its design: from here on its problem is that.</summary>
+    public void Settle(string id, string problem, string madeWith)
+    {
+        using var connection = database.Connect();
+        connection.Execute(
+            "UPDATE plan_runs SET problem = @Problem, made_with = @MadeWith WHERE id = @Id AND state = 'planning'",
+            new { Id = id, Problem = problem, MadeWith = madeWith });
     }
 
     /// <summary>Keeps how far a run is, and its best plan if there is a better one.</summary>

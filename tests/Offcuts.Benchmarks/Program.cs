@@ -24,6 +24,11 @@ switch (args)
         PublishedTable.Print(
             folder, TimeSpan.FromSeconds(rest.Length > 0 ? double.Parse(rest[0], CultureInfo.InvariantCulture) : 10), args[0] == "published-kerf", Console.Out);
         return 0;
+    case ["stretch", var folder, .. var rest] when Directory.Exists(folder) && rest.Length <= 2:
+        StretchTable.Print(
+            folder, TimeSpan.FromSeconds(rest.Length > 0 ? double.Parse(rest[0], CultureInfo.InvariantCulture) : 10),
+            TimeSpan.FromSeconds(rest.Length > 1 ? double.Parse(rest[1], CultureInfo.InvariantCulture) : 0), Console.Out);
+        return 0;
     case ["startup"]:
         StartUp.Publish(["--self-contained", "false"], Console.Out);
         return 0;
@@ -36,8 +41,8 @@ switch (args)
     default:
         await Console.Error.WriteLineAsync(
             """
-            Usage: Offcuts.Benchmarks [shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | growth [SHOPS] | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | startup [self-contained | OFFCUTS HELLO]]
-            FOLDER holds problems as JSON files. OFFCUTS and HELLO are two programs; without them both are published with the same options.
+            Usage: Offcuts.Benchmarks [shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | growth [SHOPS] | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | stretch DEMO [SECONDS [SECONDS]] | startup [self-contained | OFFCUTS HELLO]]
+            FOLDER holds problems as JSON files, DEMO is db/demo. OFFCUTS and HELLO are two programs; without them both are published with the same options.
             """);
         return 2;
 }

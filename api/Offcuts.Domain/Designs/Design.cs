@@ -20,6 +20,26 @@ public sealed record Design
 
     /// <summary>What is bought ready made.</summary>
     public IReadOnlyList<BoughtItem> Items { get; init; } = [];
+
+    /// <summary>The lengths and counts that it leaves open within limits.</summary>
+    public IReadOnlyList<Parameter> Parameters { get; init; } = [];
+
+    /// <summary>Values that follow from the parameters.</summary>
+    public IReadOnlyList<DerivedValue> Derived { get; init; } = [];
+
+    /// <summary>The unit of bare numbers in its formulas.</summary>
+    public DisplayUnit FormulaUnit { get; init; } = DisplayUnit.Millimetre;
+
+    /// <summary>The ways of building it among which there is to choose.</summary>
+    public IReadOnlyList<Choice> Choices { get; init; } = [];
+
+    /// <summary>Whether sizes or quantities follow by formulas: then a plan needs them settled first (<see cref="DesignInstance.At"/>).</summary>
+    public bool Bends => Parameters.Count + Derived.Count > 0 || Parts.Any(part => part.Freedom.Formulas.Count > 0)
+        || Panels.Any(panel => panel.Freedom.Formulas.Count > 0) || Items.Any(item => item.Freedom.Formulas.Count > 0);
+
+    /// <summary>Whether there is more than one way to build it: then a plan needs one of them (<see cref="Alternatives.Of"/>).</summary>
+    public bool HasAlternatives => Choices.Count > 0 || Groups.Any(group => group.SpeciesInOrder)
+        || Parts.Any(part => part.Freedom.SpeciesInOrder) || Panels.Any(panel => panel.Freedom.SpeciesInOrder);
 }
 
 /// <summary>A part that is cut as one piece.</summary>
@@ -84,6 +104,9 @@ public sealed record Part
     /// laminated is of one species throughout, and all its laminated copies have the same number of layers.
     /// </summary>
     public int Layers { get; init; } = 1;
+
+    /// <summary>What of it follows by formulas or depends on choices.</summary>
+    public MemberFreedom Freedom { get; init; } = MemberFreedom.None;
 }
 
 /// <summary>A solid panel glued up from strips whose widths are free within limits.</summary>
@@ -115,6 +138,9 @@ public sealed record Panel
 
     /// <summary>The finish group, if it belongs to one.</summary>
     public string? Group { get; init; }
+
+    /// <summary>What of it follows by formulas or depends on choices.</summary>
+    public MemberFreedom Freedom { get; init; } = MemberFreedom.None;
 }
 
 /// <summary>Parts and panels that are finished alike.</summary>
@@ -125,6 +151,9 @@ public sealed record FinishGroup(string Name, bool OneSpecies, IReadOnlyList<str
 {
     /// <summary>Whether the wood of the group should come from one batch: the same tree or the same lot matches in colour and figure.</summary>
     public BatchChoice Batch { get; init; }
+
+    /// <summary>Whether an earlier species of its list is preferred to a later one where the money is equal.</summary>
+    public bool SpeciesInOrder { get; init; }
 }
 
 /// <summary>What a finish group asks of the batches of its boards.</summary>
@@ -145,7 +174,11 @@ public enum BatchChoice
 /// <param name="Quantity">How many; at least 1.</param>
 /// <param name="UnitPrice">Price of one.</param>
 /// <param name="Supplier">Where to buy it, if it matters.</param>
-public sealed record BoughtItem(string Name, int Quantity, Money UnitPrice, string? Supplier = null);
+public sealed record BoughtItem(string Name, int Quantity, Money UnitPrice, string? Supplier = null)
+{
+    /// <summary>What of it follows by formulas or depends on choices.</summary>
+    public MemberFreedom Freedom { get; init; } = MemberFreedom.None;
+}
 
 /// <summary>Pieces side by side across a span, such as slats between two posts, with equal gaps.</summary>
 /// <param name="Span">What pieces and gaps fill together.</param>

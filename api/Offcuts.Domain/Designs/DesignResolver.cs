@@ -12,15 +12,18 @@ public static class DesignResolver
         var groups = design.Groups.ToDictionary(group => group.Name, StringComparer.Ordinal);
         return design with
         {
-            Parts = [.. design.Parts.Select(part => part with { Species = Concrete(part.Species, part.Group) })],
-            Panels = [.. design.Panels.Select(panel => panel with { Species = Concrete(panel.Species, panel.Group) })],
+            Parts = [.. design.Parts.Select(part => part with { Species = OfMember(part.Species, part.Group) })],
+            Panels = [.. design.Panels.Select(panel => panel with { Species = OfMember(panel.Species, panel.Group) })],
         };
 
-        IReadOnlyList<string> Concrete(IReadOnlyList<string> own, string? group)
-        {
-            var accepted = own.Count > 0 || group is null ? own : groups[group].Species;
-            return [.. accepted.SelectMany(OfToken).Distinct(StringComparer.Ordinal)];
-        }
+        IReadOnlyList<string> OfMember(IReadOnlyList<string> own, string? group) =>
+            Concrete(own.Count > 0 || group is null ? own : groups[group].Species, catalogue);
+    }
+
+    /// <summary>The ids that a list of ids and classes stands for, in its order.</summary>
+    internal static IReadOnlyList<string> Concrete(IReadOnlyList<string> accepted, IReadOnlyList<Species> catalogue)
+    {
+        return [.. accepted.SelectMany(OfToken).Distinct(StringComparer.Ordinal)];
 
         IEnumerable<string> OfToken(string token)
         {

@@ -7,6 +7,25 @@ public static class DesignRules
     public static IReadOnlyList<InputFault> Check(Design design)
     {
         var faults = new FaultList();
+        BendingRules.CheckDeclared(design, faults);
+        if (faults.Found.Count > 0)
+        {
+            return faults.Found;
+        }
+
+        if (!design.Bends && design.Choices.Count == 0)
+        {
+            return CheckSettled(design);
+        }
+
+        BendingRules.CheckInstances(design, CheckSettled, faults);
+        return faults.Found;
+    }
+
+    /// <summary>The same of a design that leaves nothing to formulas and choices.</summary>
+    private static IReadOnlyList<InputFault> CheckSettled(Design design)
+    {
+        var faults = new FaultList();
         faults.Text("#/name", design.Name, Limits.MaxName, required: true);
         faults.Text("#/description", design.Description, Limits.MaxNote);
         faults.Count("#/parts", design.Parts.Count, 0, Limits.MaxEntries);

@@ -77,6 +77,9 @@ public static class LengthText
         return $"{mark}{sign}{number}";
     }
 
+    /// <summary>A written text with plain quotation marks, hyphens and fractions, and single blanks.</summary>
+    public static string Unified(string text) => LengthSigns.Plain(text);
+
     /// <summary>A written text in quotation marks, shortened and without control characters, for a message.</summary>
     public static string Quote(string text)
     {

@@ -37,6 +37,10 @@ internal static class PictureEndpoints
         var catalogue = workshop.Catalogue();
         var problem = ReadersUnit.ProblemOf(run, workshop, catalogue);
         var drawn = ResultReading.ToPlan(JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult)!, problem);
-        return new PlanDocument(drawn, problem, run.Asked.Id, run.Asked.DesignVersion, run.FinishedAt ?? run.RequestedAt, catalogue);
+        return new PlanDocument(drawn, problem, run.Asked.Id, run.Asked.DesignVersion, run.FinishedAt ?? run.RequestedAt, catalogue, MadeWith());
+
+        string? MadeWith() => run.Asked.MadeWith is { } json && JsonSerializer.Deserialize(json, WireJson.Default.MadeWithRecord) is { } made
+            ? MadeWithText.Of(made.LengthsMm, made.Numbers, made.Choices, problem.Shop.Unit)
+            : null;
     }
 }

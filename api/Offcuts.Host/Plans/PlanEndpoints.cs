@@ -32,10 +32,11 @@ internal static class PlanEndpoints
     {
         var asked = await RequestBody.ReadAsync(request, WireJson.Default.PlanRequest, cancellationToken);
         var from = asked.From is { } id ? earlier.IdOf(id) : null;
-        var (problem, design) = builder.Build(asked, from);
+        var (problem, design, madeWith) = builder.Build(asked, from);
         var run = queue.Add(new NewPlanRun(
             RandomNumberGenerator.GetString(IdSigns, 8), design.Name, design.Version, design.Reference, asked.BudgetMs, asked.Seed, ProcessMark.Mine,
-            JsonSerializer.Serialize(ProblemMapping.ToRecord(problem), WireJson.Default.InlineProblem), from));
+            JsonSerializer.Serialize(ProblemMapping.ToRecord(problem), WireJson.Default.InlineProblem), from,
+            madeWith is null ? null : JsonSerializer.Serialize(madeWith, WireJson.Default.MadeWithRecord)));
         var place = $"/v1/plans/{run.Id}";
         if (Preference.WaitOf(request) is { } wait)
         {
@@ -120,7 +121,8 @@ internal static class PlanEndpoints
         run.Progress is { } progress ? JsonSerializer.Deserialize(progress, WireJson.Default.PlanProgressRecord) : null,
         run.Failure is { } failure ? JsonSerializer.Deserialize(failure, WireJson.Default.PlanFailure) : null,
         plan,
-        From: run.Asked.EarlierId);
+        From: run.Asked.EarlierId,
+        MadeWith: run.Asked.MadeWith is { } madeWith ? JsonSerializer.Deserialize(madeWith, WireJson.Default.MadeWithRecord) : null);
 
     private static PlanSummary ToSummary(StoredPlanRun run, Build? build)
     {

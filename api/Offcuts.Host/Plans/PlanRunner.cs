@@ -77,16 +77,34 @@ internal sealed partial class PlanRunner(
         var asked = store.Find(run.Id)!.Asked;
         var catalogue = workshop.Catalogue();
         var problem = ProblemMapping.Read(asked.Problem, catalogue) with { Earlier = asked.EarlierId is { } id ? earlier.Read(id) : null };
+        var ways = problem.Design.HasAlternatives ? Alternatives.Of(problem.Design, catalogue.All) : [new Alternative(problem.Design, new Dictionary<string, string>())];
         var limits = new PlanLimits(TimeSpan.FromMilliseconds(asked.BudgetMs), asked.Seed);
         var reporter = new ProgressReporter(run.Id, store, problem.Shop.Currency, plan => Audited(run.Id, problem, catalogue, plan));
         using var either = CancellationTokenSource.CreateLinkedTokenSource(run.Cancelled, stopping);
-        var solve = settings.Solve ?? Planner.Solve;
-        var plan = solve(problem, limits, reporter.Report, either.Token);
+        Solving solve = settings.Solve is { } other ? other.Invoke : Planner.Solve;
+        var plan = ways.Count == 1 ? solve(problem, limits, reporter.Report, either.Token) : Cheapest();
         var state = plan.Run.Finished || !either.IsCancellationRequested ? PlanState.Done
             : run.Cancelled.IsCancellationRequested ? PlanState.Cancelled
             : PlanState.Interrupted;
         var result = Audited(run.Id, problem, catalogue, plan);
         store.Finish(run.Id, state, ProgressReporter.Last(plan, problem.Shop.Currency), result);
+
+        Plan Cheapest()
+        {
+            var open = problem;
+            var found = CheapestWay.Find(
+                [.. ways.Select(way => open with { Design = DesignResolver.Resolve(way.Design, catalogue.All) })], limits, solve, way => Settle(way, null), reporter.Report, either.Token);
+            Settle(found.Way, new ComparisonRecord(ways.Count, found.IsSure));
+            return found.Plan;
+
+            void Settle(int way, ComparisonRecord? compared)
+            {
+                problem = open with { Design = DesignResolver.Resolve(ways[way].Design, catalogue.All) };
+                store.Settle(
+                    run.Id, JsonSerializer.Serialize(ProblemMapping.ToRecord(problem), WireJson.Default.InlineProblem),
+                    JsonSerializer.Serialize(DesignSettings.Answered(asked.MadeWith, ways[way], compared), WireJson.Default.MadeWithRecord));
+            }
+        }
     }
 
     private string Audited(string id, PlanningProblem problem, SpeciesCatalogue catalogue, Plan plan)

@@ -18,12 +18,31 @@ internal sealed class ProblemBuilder(
     /// <summary>The problem, and the design by which it is listed.</summary>
     /// <param name="request">What was asked for.</param>
     /// <param name="from">Id of the plan that the new one starts from, and whose place it is to take; null for none.</param>
-    public (PlanningProblem Problem, PlanDesign Design) Build(PlanRequest request, string? from)
+    /// <returns>The problem; the design by which it is listed; and what it is made with, null for a design that leaves nothing open. Where the
+    /// answers to choices are still to be found, the problem's design has them open.</returns>
+    public (PlanningProblem Problem, PlanDesign Design, MadeWithRecord? MadeWith) Build(PlanRequest request, string? from)
     {
         var faults = new Faults();
-        faults.Count("#/budgetMs", request.BudgetMs, 100, 300_000);
-        faults.Count("#/seed", request.Seed, 0, int.MaxValue);
-        if ((request.Design is null) == (request.Inline?.Design is null))
+        var (problem, named, catalogue) = Read(request.Design, request.Inline, request.BudgetMs, request.Seed, from, faults);
+        var settings = DesignSettings.Read(problem.Design, request.With, request.Choose, faults);
+        var (settled, madeWith) = settings.Apply(catalogue, faults);
+        faults.ThrowIfAny();
+        return (problem with { Design = settled.HasAlternatives ? settled : DesignResolver.Resolve(settled, catalogue.All) }, named, madeWith);
+    }
+
+    /// <summary>The problem with the design as it is written, its species lists not resolved.</summary>
+    /// <param name="reference">Reference or version of a stored design; null for an inline one.</param>
+    /// <param name="given">What is given with the request.</param>
+    /// <param name="budgetMs">Time allowed, which is checked.</param>
+    /// <param name="seed">Seed, which is checked.</param>
+    /// <param name="from">Id of a plan whose boards count as free; null for none.</param>
+    /// <param name="faults">Told what is wrong; what makes the rest unreadable is thrown.</param>
+    public (PlanningProblem Problem, PlanDesign Design, SpeciesCatalogue Catalogue) Read(
+        string? reference, InlineProblem? given, int budgetMs, int seed, string? from, Faults faults)
+    {
+        faults.Count("#/budgetMs", budgetMs, 100, 300_000);
+        faults.Count("#/seed", seed, 0, int.MaxValue);
+        if ((reference is null) == (given?.Design is null))
         {
             faults.Add("#/design", "Give either the reference of a stored design here or a design in inline.");
         }
@@ -31,19 +50,19 @@ internal sealed class ProblemBuilder(
         faults.ThrowIfAny();
         expiry.Run();
         var catalogue = workshop.Catalogue();
-        var inline = request.Inline ?? new InlineProblem();
+        var inline = given ?? new InlineProblem();
         var shop = inline.Shop is null ? workshop.Shop() : ProblemMapping.ToShop(inline, catalogue, "#/inline", faults);
         if (inline is { Shop: null, KeepRule: { } rule })
         {
             shop = shop with { KeepRule = KeepRuleMapping.ToRule(rule, catalogue, "#/inline/keepRule", faults).Resolved(catalogue) };
         }
 
-        var stored = request.Design is { } reference ? designs.Find(reference) ?? throw DesignEndpoints.NoDesign(reference) : null;
+        var stored = reference is null ? null : designs.Find(reference) ?? throw DesignEndpoints.NoDesign(reference);
         var design = stored is null
             ? DesignMapping.ToDesign(inline.Design!, catalogue, shop.Currency, "#/inline/design", faults)
             : DesignMapping.ToDesign(JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!, catalogue, shop.Currency, "#/design", faults);
-        var wood = inline.Offers is { } given
-            ? ProblemMapping.ToOffers(given, catalogue, shop.Currency, "#/inline/offers", faults)
+        var wood = inline.Offers is { } offered
+            ? ProblemMapping.ToOffers(offered, catalogue, shop.Currency, "#/inline/offers", faults)
             : offers.List(shop, catalogue, faults);
         var problem = new PlanningProblem
         {
@@ -53,16 +72,11 @@ internal sealed class ProblemBuilder(
             Offers = wood,
             Design = design,
             Shop = shop,
-            Rates = inline.Rates is { } rates ? ProblemMapping.ToRates(rates, shop.Currency, "#/inline/rates", faults) : WorthRates.Default,
+            Rates = inline.Rates is { } rates ? ProblemMapping.ToRates(rates, shop.Currency, "#/inline/rates", faults) : OfferRates.Of(wood),
             Reaches = inline.Places is { } said ? PlaceMapping.ToReaches(said, "#/inline/places", faults) : places.Reaches(),
             Today = inline.Today ?? DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime),
         };
         faults.ThrowIfAny();
-        var named = new PlanDesign(design.Name, stored?.Version ?? DesignMapping.Canonical(design, shop.Currency).Version, stored?.Reference);
-        return (problem with
-        {
-            Design = DesignResolver.Resolve(design, catalogue.All),
-            Rates = inline.Rates is null ? OfferRates.Of(wood) : problem.Rates,
-        }, named);
+        return (problem, new PlanDesign(design.Name, stored?.Version ?? DesignMapping.Canonical(design, shop.Currency).Version, stored?.Reference), catalogue);
     }
 }

@@ -86,4 +86,10 @@ internal static class Examples
         {"budgetMs":2000,"inline":{"stock":[{"id":"K7M","species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":1400}],"offers":[],"shop":{},
          "design":{"name":"Rail","parts":[{"name":"rail","quantity":2,"thicknessMm":19.05,"widthMm":60,"lengthMm":600,"species":["white-ash"],"mostWidthMm":70,"spares":1}]}}}
         """;
+
+    public const string Stretch = """
+        {"parameter":"top","budgetMs":2000,"inline":{"stock":[{"id":"K7M","species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":1400}],"offers":[],"shop":{},
+         "design":{"name":"Bending rail","parameters":{"top":{"length":{"fromMm":400,"toMm":1500,"stepMm":25}}},
+         "parts":[{"name":"rail","quantity":2,"thicknessMm":19.05,"widthMm":60,"lengthMm":400,"species":["white-ash"],"formulas":{"lengthMm":"top - 20"}}]}}}
+        """;
 }

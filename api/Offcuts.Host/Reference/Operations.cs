@@ -163,7 +163,7 @@ internal static class Operations
             ],
         },
 
-        new("POST", "/v1/plans", "createPlan", "Asks for a plan, or with from for one that starts from an earlier plan, keeps what it can of that and says what has changed. Send Prefer: wait=N to wait up to N seconds for it; else ask again at the Location.")
+        new("POST", "/v1/plans", "createPlan", "Asks for a plan, or with from for one that starts from an earlier plan, keeps what it can of that and says what has changed. A design that leaves something open is planned with the values in with and the answers in choose. Send Prefer: wait=N to wait up to N seconds for it; else ask again at the Location.")
         {
             Body = typeof(PlanRequest),
             Example = Examples.Plan,
@@ -184,6 +184,12 @@ internal static class Operations
         new("GET", "/v1/plans/{id}/problem", "getPlanProblem", "All that the plan was made from; may be sent back as the inline of a new request."),
         new("GET", "/v1/plans/{id}/cut-sheet", "getCutSheet", "The printable cut sheet, one self-contained HTML page."),
         new("GET", "/v1/plans/{id}/diagrams/{number}", "getDiagram", "The cutting diagram of one board of the plan, SVG."),
+
+        new("POST", "/v1/stretches", "stretch", "Which value of a design's parameter is the largest (or smallest, or nearest to a wish) that needs no wood to be bought, or stays within the money; what its neighbours cost.")
+        {
+            Body = typeof(StretchRequest),
+            Example = Examples.Stretch,
+        },
 
         new("GET", "/v1/reports/builds", "listBuildYields", "The yield of each build, the share of its parts from the rack, and the money not spent.") { Query = Paging },
         new("GET", "/v1/reports/pile", "getPile", "The wood on the rack over time."),

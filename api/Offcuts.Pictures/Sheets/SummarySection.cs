@@ -15,6 +15,7 @@ internal static class SummarySection
             Markup.Html("p", "origin", FormattableString.Invariant(
                 $"Cut sheet of plan {document.PlanId}, design version {document.DesignVersion}, made {document.MadeAt:yyyy-MM-dd HH:mm}")),
             design.Description is { } description ? Markup.Html("p", null, description) : null,
+            document.MadeWith is { } made ? Markup.Html("p", null, $"Made with {made}.") : null,
             Markup.Html("p", "verdict", Verdict(document)),
             Markup.Html("dl", "facts", Facts(document, plan).Select(fact => Markup.Html(
                 "div", null, Markup.Html("dt", null, fact.Name), Markup.Html("dd", null, fact.Value)))));

@@ -37,6 +37,7 @@ internal sealed class ComponentSearch
     private readonly Action improved;
     private readonly Random random;
     private readonly WarmStart warm;
+    private readonly List<double[]> boundDuals = [];
 
     // The part of its time that branching on the purchases gets.
     private double eagerness = 1;
@@ -66,6 +67,9 @@ internal sealed class ComponentSearch
     public PlanningModel Model { get; }
 
     public Solution? Best => hand.Best;
+
+    /// <summary>The prices at which its linear programs gave bounds, the last the best; for whole rows.</summary>
+    public IReadOnlyList<double[]> BoundDuals => boundDuals;
 
     /// <summary>No plan of this component costs less, in minor units.</summary>
     public double Bound { get; private set; }
@@ -162,6 +166,7 @@ internal sealed class ComponentSearch
             ColumnGeneration.Run(Model, master, pricer, CostWeights.MoneyOnly, need, clock, 200, _ => true, hand.Keep);
 
             Bound = ColumnGeneration.TightenBound(Model, master, pricer, need, clock, Bound);
+            boundDuals.Add((double[])master.CoverDuals.Clone());
         }
 
         improved();
@@ -304,6 +309,7 @@ internal sealed class ComponentSearch
 
     private void TakeBound(MasterProblem master, long[] need)
     {
+        boundDuals.Add((double[])master.CoverDuals.Clone());
         var prices = PriceList.FromDuals(Model.Rows, master.CoverDuals, need, 0);
         Bound = Math.Max(Bound, SafeBound.Of(Model, pricer, prices));
     }

@@ -45,6 +45,8 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(OfferPage))]
 [JsonSerializable(typeof(PlanRequest))]
 [JsonSerializable(typeof(PlanRecord))]
+[JsonSerializable(typeof(StretchRequest))]
+[JsonSerializable(typeof(StretchRecord))]
 [JsonSerializable(typeof(PlanPage))]
 [JsonSerializable(typeof(InlineProblem))]
 [JsonSerializable(typeof(Problem))]

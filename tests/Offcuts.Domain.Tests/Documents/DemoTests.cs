@@ -36,6 +36,7 @@ public class DemoTests
     [InlineData("wall-shelf.yaml")]
     [InlineData("blanket-box.yaml")]
     [InlineData("boot-rack.yaml")]
+    [InlineData("side-table.yaml")]
     public void Every_design_is_read_and_the_catalogue_knows_its_species(string file)
     {
         var design = DesignDocument.Parse(Text(Path.Combine("designs", file)), DisplayUnit.Millimetre, SpeciesCatalogue.Default);

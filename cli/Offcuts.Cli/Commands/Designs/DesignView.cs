@@ -18,17 +18,18 @@ internal static class DesignView
             terminal.Out.WriteLine(SafeText.Of(description.ReplaceLineEndings(" ").Trim()));
         }
 
+        OpenView.Write(design, unit, terminal);
         var names = known.Items.ToDictionary(species => species.Id, species => species.Name, StringComparer.Ordinal);
         var groups = (design.Groups ?? []).ToDictionary(group => group.Name, StringComparer.Ordinal);
         var table = new Table("PART", ">QTY", ">FINISHED SIZE", "SPECIES", "LOOK", "GRAIN", "GROUP");
         foreach (var part in design.Parts ?? [])
         {
-            table.Add(part.Name, Quantity(part), Range(part), Species(part.Species, part.Group), Look(part.Appearance, part.Tolerates), Grain(part), part.Group);
+            table.Add(part.Name, OpenView.Quantity(part.Formulas, Quantity(part)), OpenView.Size(part.Formulas, Range(part)), Species(part.Species, part.Group), Look(part.Appearance, part.Tolerates), Grain(part), part.Group);
         }
 
         foreach (var panel in design.Panels ?? [])
         {
-            table.Add(panel.Name, Count(panel.Quantity), Size(panel.ThicknessMm, panel.WidthMm, panel.LengthMm), Species(panel.Species, panel.Group), Look(panel.Appearance, panel.Tolerates), "glued up", panel.Group);
+            table.Add(panel.Name, OpenView.Quantity(panel.Formulas, Count(panel.Quantity)), OpenView.Size(panel.Formulas, Size(panel.ThicknessMm, panel.WidthMm, panel.LengthMm)), Species(panel.Species, panel.Group), Look(panel.Appearance, panel.Tolerates), "glued up", panel.Group);
         }
 
         terminal.Out.WriteLine();
@@ -39,6 +40,7 @@ internal static class DesignView
             terminal.Out.WriteLine(SafeText.Of($"Group {group.Name}: {batch}."));
         }
 
+        OpenView.WriteFormulas(design, terminal);
         if (design.Items is not { Count: > 0 } items)
         {
             return;
@@ -47,7 +49,7 @@ internal static class DesignView
         var bought = new Table("ITEM", ">QTY", ">PRICE OF ONE", "SUPPLIER");
         foreach (var item in items)
         {
-            bought.Add(item.Name, Count(item.Quantity), Price.Of(item.UnitPrice, shop.Currency), item.Supplier);
+            bought.Add(item.Name, OpenView.Quantity(item.Formulas, Count(item.Quantity)), Price.Of(item.UnitPrice, shop.Currency), item.Supplier);
         }
 
         terminal.Out.WriteLine();

@@ -17,6 +17,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
     public void Write(PlanRecord record)
     {
         to.WriteLine(terminal.Bold(SafeText.Of($"{record.Design.Name}  (plan {record.Id})")));
+        WriteMadeWith(record.MadeWith);
         WriteMoney();
         new ChangesView(terminal, unit, plan).Write(record.From);
         WriteShopping();
@@ -30,6 +31,21 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         {
             to.WriteLine();
             BuildView.Write(record, build, terminal);
+        }
+    }
+
+    private void WriteMadeWith(MadeWithRecord? made)
+    {
+        if (made is null)
+        {
+            return;
+        }
+
+        to.WriteLine(SafeText.Of($"Made with {MadeWithText.Of(made.LengthsMm, made.Numbers, made.Choices, unit)}."));
+        if (made.Compared is { } compared)
+        {
+            var verdict = compared.Sure ? "no other costs less" : "another may cost less; a longer --budget may tell";
+            to.WriteLine($"The cheapest of {Count(compared.Ways)} ways to build it: {verdict}.");
         }
     }
 

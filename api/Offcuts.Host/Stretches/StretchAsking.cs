@@ -1,0 +1,107 @@
+using System.Collections.Concurrent;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+using Offcuts.Host.Http;
+using Offcuts.Host.Plans;
+using Offcuts.Planning;
+using Offcuts.Storage;
+
+namespace Offcuts.Host.Stretches;
+
+/// <summary>What to aim at.</summary>
+internal enum StretchGoal
+{
+    /// <summary>The largest value.</summary>
+    Largest,
+
+    /// <summary>The smallest value.</summary>
+    Smallest,
+
+    /// <summary>The value nearest to a wish; of two as near, the larger.</summary>
+    Nearest,
+}
+
+/// <summary>A question between the wire and the planner.</summary>
+internal sealed class StretchAsking
+{
+    private const int MostOpenShown = 20;
+
+    // The client waits for the answer; it gives up after half a minute.
+    private const int MostMilliseconds = 20_000;
+
+    private readonly PlanningProblem problem;
+    private readonly PlanDesign named;
+    private readonly SpeciesCatalogue catalogue;
+    private readonly DesignSettings settings;
+    private readonly Parameter parameter;
+    private readonly StretchGoal goal;
+    private readonly long wish;
+    private readonly Money? spend;
+    private readonly ConcurrentDictionary<long, IReadOnlyList<Alternative>> ways = [];
+
+    private StretchAsking(
+        (PlanningProblem Problem, PlanDesign Design, SpeciesCatalogue Catalogue) read, DesignSettings settings, Parameter parameter, StretchGoal goal, long wish, Money? spend)
+    {
+        (problem, named, catalogue) = read;
+        (this.settings, this.parameter, this.goal, this.wish, this.spend) = (settings, parameter, goal, wish, spend);
+    }
+
+    /// <summary>What was asked for.</summary>
+    /// <exception cref="OffcutsException">Something that cannot be.</exception>
+    public static StretchAsking Read(StretchRequest asked, ProblemBuilder builder)
+    {
+        var faults = new Faults();
+        faults.Count("#/budgetMs", asked.BudgetMs, 100, MostMilliseconds);
+        var read = builder.Read(asked.Design, asked.Inline, asked.BudgetMs, asked.Seed, from: null, faults);
+        var design = read.Problem.Design;
+        var settings = DesignSettings.Read(design, asked.With, asked.Choose, faults);
+        var goal = faults.Word<StretchGoal>("#/goal", asked.Goal);
+        var spend = asked.Spend is { } most ? faults.Money("#/spend", most, read.Problem.Shop.Currency) : (Money?)null;
+        if ((goal == StretchGoal.Nearest) != (asked.Wish is not null))
+        {
+            faults.Add("#/wish", "Give a wish with the goal nearest, and with no other.");
+        }
+
+        if (settings.Values.ContainsKey(asked.Parameter))
+        {
+            faults.Add($"#/with/{asked.Parameter}", "This is the parameter whose value is to be found: leave it out.");
+        }
+
+        var parameter = DesignSettings.FindParameter(design, asked.Parameter, "#/parameter", faults);
+        var wish = parameter is not null && asked.Wish is { } wished ? DesignSettings.ToValue(parameter, wished, "#/wish", faults) : 0;
+        faults.ThrowIfAny();
+        var asking = new StretchAsking(read, settings, parameter!, goal, wish ?? 0, spend);
+        // Too many ways are a fault of the question, to be told before the search.
+        asking.WaysOf(parameter!.Default);
+        return asking;
+    }
+
+    /// <summary>The question to the planner.</summary>
+    public StretchQuestion Question() => new(
+        [.. goal switch
+        {
+            StretchGoal.Largest => parameter.Values.Reverse(),
+            StretchGoal.Smallest => parameter.Values,
+            StretchGoal.Nearest => parameter.Values.OrderBy(value => Math.Abs(value - wish)).ThenByDescending(value => value),
+        }],
+        value => new StretchOption(value, [.. WaysOf(value).Select(way => problem with { Design = DesignResolver.Resolve(way.Design, catalogue.All) })]),
+        spend ?? Money.Zero, CountsItems: spend is not null);
+
+    /// <summary>The answer as it is told.</summary>
+    public StretchRecord ToRecord(StretchAnswer answer, TimeSpan elapsed) => new(
+        named, parameter.Name, problem.Shop.Currency, answer.Best is { } best ? ToRecord(best) : null, answer.IsSure,
+        [.. answer.Open.Take(MostOpenShown).Select(value => parameter.Kind == ParameterKind.Length ? Length.FromTicks(value).Millimetres : value)], answer.Open.Count,
+        [.. answer.Neighbours.Select(ToRecord)], parameter.Count, answer.Tried, ResultMapping.Milliseconds(elapsed));
+
+    private StretchedValueRecord ToRecord(StretchedValue value) => new(
+        parameter.Kind == ParameterKind.Length ? Length.FromTicks(value.Value).Millimetres : null,
+        parameter.Kind == ParameterKind.Count ? (int)value.Value : null,
+        Words.Of(value.Verdict), InCurrency(value.Plan?.WoodCost), InCurrency(value.Plan?.ItemCost), InCurrency(value.Bound),
+        value.Plan?.Missing.Sum(missing => missing.Quantity),
+        value.Way is { } way ? settings.Answers.Concat(WaysOf(value.Value)[way].Answers).ToDictionary(StringComparer.Ordinal) : settings.Answers);
+
+    private decimal? InCurrency(Money? money) => money is { } known ? MoneyText.ToDecimal(known, problem.Shop.Currency) : null;
+
+    private IReadOnlyList<Alternative> WaysOf(long value) => ways.GetOrAdd(value, _ =>
+        (settings with { Values = new Dictionary<string, long>(settings.Values, StringComparer.Ordinal) { [parameter.Name] = value } }).Ways(catalogue));
+}

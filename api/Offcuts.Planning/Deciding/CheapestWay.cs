@@ -1,0 +1,67 @@
+using Offcuts.Domain;
+using Offcuts.Planning.Search;
+
+namespace Offcuts.Planning;
+
+/// <summary>The cheapest of several ways to build a design, planned.</summary>
+/// <param name="Way">Its place among the ways.</param>
+/// <param name="Plan">Its plan.</param>
+/// <param name="IsSure">Whether none of the others can cost less, nor as much and be preferred.</param>
+public sealed record ChosenWay(int Way, Plan Plan, bool IsSure);
+
+/// <summary>Plans several ways to build a design against each other: fewest missing first, then the money for wood and items, then their order.</summary>
+public static class CheapestWay
+{
+    /// <summary>The least time for one way, so that each is at least looked at.</summary>
+    private static readonly TimeSpan LeastTime = TimeSpan.FromMilliseconds(100);
+
+    private static readonly Money Unlimited = new(long.MaxValue / 2);
+
+    /// <summary>
+    /// Half of the time goes to comparing the ways, each only until it is known to be no better than the best before; the rest to the plan of the
+    /// cheapest.
+    /// </summary>
+    /// <param name="ways">The ways, the preferred first.</param>
+    /// <param name="limits">Time for all of it.</param>
+    /// <param name="solve">The planner.</param>
+    /// <param name="chosen">Told which way is planned at last, before that begins.</param>
+    /// <param name="progress">Told how far that plan is.</param>
+    /// <param name="cancellationToken">Ends it early with the best so far.</param>
+    public static ChosenWay Find(
+        IReadOnlyList<PlanningProblem> ways, PlanLimits limits, Solving solve, Action<int> chosen, Action<PlanProgress>? progress, CancellationToken cancellationToken)
+    {
+        var clock = new SearchClock(limits.Budget, cancellationToken);
+        var trials = Compare(ways, limits, solve, cancellationToken);
+        var best = trials.Index().Where(trial => trial.Item is not null).MinBy(trial => Rank(trial.Item!.Plan, trial.Index)).Index;
+        chosen(best);
+        var plan = trials[best]!.Plan;
+        var left = clock.Left > LeastTime ? clock.Left : LeastTime;
+        var last = solve(ways[best], limits with { Budget = left }, progress, cancellationToken);
+        plan = Rank(last, 0).CompareTo(Rank(plan, 0)) <= 0 ? last : plan;
+        return new ChosenWay(best, plan, plan.Missing.Count == 0 && trials.Index().All(trial => trial.Index == best || IsNoBetter(trial.Item, trial.Index)));
+
+        bool IsNoBetter(Trial? trial, int way) => trial is not null
+            && (Trial.LacksForSure(trial.Plan) || trial.Bound + trial.Plan.ItemCost > plan.TotalCost || (way > best && trial.Bound + trial.Plan.ItemCost == plan.TotalCost));
+    }
+
+    private static Trial?[] Compare(IReadOnlyList<PlanningProblem> ways, PlanLimits limits, Solving solve, CancellationToken cancellationToken)
+    {
+        var trials = new Trial?[ways.Count];
+        var clock = new SearchClock(limits.Budget / 2, cancellationToken);
+        Plan? best = null;
+        for (var way = 0; way < ways.Count && (way == 0 || !cancellationToken.IsCancellationRequested); way++)
+        {
+            var share = clock.Left / (ways.Count - way);
+            // A later way must be cheaper.
+            var limit = best is { Missing.Count: 0 } ? new Money(best.TotalCost.MinorUnits - 1) - ItemCost(ways[way]) : Unlimited;
+            trials[way] = Trial.Run(ways[way], limit, isEnoughWithin: false, limits with { Budget = share > LeastTime ? share : LeastTime }, solve, cancellationToken);
+            best = best is null || Rank(trials[way]!.Plan, 0).CompareTo(Rank(best, 0)) < 0 ? trials[way]!.Plan : best;
+        }
+
+        return trials;
+    }
+
+    private static Money ItemCost(PlanningProblem problem) => new(problem.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity));
+
+    private static (int Missing, long Cost, int Way) Rank(Plan plan, int way) => (plan.Missing.Sum(missing => missing.Quantity), plan.TotalCost.MinorUnits, way);
+}

@@ -1,0 +1,125 @@
+using System.CommandLine;
+using System.Globalization;
+using Offcuts.Cli.Commands.Prices;
+using Offcuts.Cli.Connections;
+using Offcuts.Contracts;
+using Offcuts.Domain;
+
+namespace Offcuts.Cli.Commands.Plans;
+
+/// <summary><c>offcuts stretch</c>.</summary>
+internal static class StretchCommand
+{
+    private static readonly Argument<string> Parameter = new("PARAMETER") { Description = "The parameter of the design whose value is to be found" };
+    private static readonly Option<bool> Smallest = new("--smallest") { Description = "The smallest value instead of the largest" };
+    private static readonly Option<string> Nearest = new("--nearest") { Description = "The value nearest to this one instead of the largest", HelpName = "VALUE" };
+    private static readonly Option<decimal?> Budget = new("--budget") { Description = "Money that may be spent on wood and items together; no wood is bought if left out", HelpName = "MONEY", CustomParser = Values.Number };
+    private static readonly Option<string> Time = new("--time") { Description = "Time to search, for instance 15s, at most 20s (10s if left out)", HelpName = "TIME" };
+    private static readonly Option<int?> Seed = new("--seed") { Description = "Seed of every random choice (1 if left out)", HelpName = "NUMBER", CustomParser = Values.Whole };
+
+    public static Verb Create() => new Verb(
+        "stretch",
+        "Find the largest value of a design's parameter that needs no wood to be bought",
+        "offcuts stretch side-table length",
+        "offcuts stretch side-table length --budget 40 --with depth=14in",
+        "offcuts stretch side-table depth --nearest 14in --choose shelf=no",
+        "offcuts stretch side-table length --smallest --json")
+        .With([DesignArgument.Design, Parameter, Smallest, Nearest, Budget, .. OpenOptions.All, Time, Seed]).Does(StretchAsync);
+
+    private static async Task<int> StretchAsync(Run run)
+    {
+        if (run.Get(Smallest) && run.Get(Nearest) is not null)
+        {
+            throw CliException.Usage($"{Smallest.Name} and {Nearest.Name} ask for different values: give one of them.");
+        }
+
+        var time = Duration.Milliseconds(run.Get(Time) ?? "10s", Time.Name);
+        var api = await run.ConnectAsync();
+        var design = await DesignArgument.ReferenceAsync(run, api);
+        var name = run.Get(Parameter);
+        var request = new StretchRequest(
+            name, design, Goal: run.Get(Smallest) ? "smallest" : run.Get(Nearest) is null ? "largest" : "nearest", Wish: await WishAsync(run, api, design, name),
+            Spend: run.Get(Budget), With: await OpenOptions.ValuesAsync(run, api, design), Choose: OpenOptions.Answers(run), BudgetMs: time, Seed: run.Get(Seed) ?? 1);
+        StretchRecord answer;
+        using (var progress = new ProgressLine(run.Terminal, run.Get(Globals.Quiet)))
+        {
+            progress.Show($"Trying values of {name} ...");
+            answer = await api.StretchAsync(request, run.Cancellation);
+        }
+
+        if (run.Json)
+        {
+            run.WriteJson(answer, ClientJson.Default.StretchRecord);
+        }
+        else
+        {
+            Write(answer, request, await run.UnitAsync(), run);
+        }
+
+        return answer.Best is null ? ExitCode.Incomplete : ExitCode.Ok;
+    }
+
+    private static async Task<decimal?> WishAsync(Run run, IOffcutsApi api, string design, string name)
+    {
+        if (run.Get(Nearest) is not { } wish)
+        {
+            return null;
+        }
+
+        var known = (await api.GetDesignAsync(design, run.Cancellation)).Design.Parameters ?? new Dictionary<string, ParameterRecord>();
+        return OpenOptions.Value(Nearest.Name, name, wish, known, await run.UnitAsync());
+    }
+
+    private static void Write(StretchRecord answer, StretchRequest asked, DisplayUnit unit, Run run)
+    {
+        var to = run.Terminal.Out;
+        to.WriteLine(run.Terminal.Bold(SafeText.Of($"{answer.Design.Name}: {answer.Parameter}")));
+        to.WriteLine(SafeText.Of(Verdict(answer, asked, unit)));
+        var table = new Table("", $">{answer.Parameter.ToUpperInvariant()}", ">WOOD", ">ITEMS", ">AT LEAST", "");
+        foreach (var value in answer.Neighbours.Append(answer.Best).OfType<StretchedValueRecord>().OrderBy(value => value.LengthMm ?? value.Count))
+        {
+            table.Add(
+                value == answer.Best ? "->" : "", Text(value, unit), Money(value.WoodCost), Money(value.ItemCost), Money(value.CostAtLeast),
+                value.Missing > 0 ? string.Create(CultureInfo.InvariantCulture, $"{value.Missing} missing") : Said(value));
+        }
+
+        to.WriteLine();
+        table.Write(run.Terminal);
+        if (answer.Best is { } best)
+        {
+            var others = (asked.With ?? new Dictionary<string, decimal>()).Count > 0 ? " and the other values" : "";
+            run.Say($"Plan it with 'offcuts plan {answer.Design.Reference ?? answer.Design.Version} --with \"{answer.Parameter}={Text(best, unit)}\"'{others}.");
+        }
+
+        string? Money(decimal? amount) => amount is { } known ? Price.Of(known, answer.Currency) : null;
+    }
+
+    private static string Verdict(StretchRecord answer, StretchRequest asked, DisplayUnit unit)
+    {
+        var within = asked.Spend is { } spend ? $"stays within {Price.Of(spend, answer.Currency)}" : "needs no wood to be bought";
+        var goal = asked.Goal == "nearest" ? "nearest value" : $"{asked.Goal} value";
+        var better = asked.Goal switch { "largest" => "larger", "smallest" => "smaller", _ => "nearer" };
+        var open = string.Create(CultureInfo.InvariantCulture, $"{answer.OpenCount} {(answer.OpenCount == 1 ? "value" : "values")}");
+        return (answer.Best, answer.Sure) switch
+        {
+            ({ } best, true) => $"{Text(best, unit)} is the {goal} that {within}. Proved: no {better} one does.",
+            ({ } best, false) => $"{Text(best, unit)} {within}. Of {open} that are {better} it is not known ({OpenValues(answer, unit)}); a longer --time may tell.",
+            (null, true) => $"Proved: no value {within}.",
+            (null, false) => $"No value is known that {within}; of {open} it is not known whether one does. A longer --time may tell.",
+        };
+    }
+
+    private static string OpenValues(StretchRecord answer, DisplayUnit unit)
+    {
+        var isLength = answer.Best!.LengthMm is not null;
+        var shown = answer.OpenValues.Take(5).Select(value => isLength ? Text(value, unit) : value.ToString(CultureInfo.InvariantCulture));
+        return string.Join(", ", answer.OpenCount > 5 ? shown.Append("...") : shown);
+    }
+
+    private static string Said(StretchedValueRecord value) => string.Join(", ", value.Choices.Select(choice => $"{choice.Key} = {choice.Value}"));
+
+    private static string Text(StretchedValueRecord value, DisplayUnit unit) =>
+        value.LengthMm is { } length ? Text(length, unit) : (value.Count ?? 0).ToString(CultureInfo.InvariantCulture);
+
+    private static string Text(decimal millimetres, DisplayUnit unit) => LengthText.Format(Length.FromMillimetres(millimetres), unit);
+}
