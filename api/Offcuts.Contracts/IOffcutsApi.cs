@@ -259,6 +259,10 @@ public interface IOffcutsApi
     [Post("/v1/stretches")]
     Task<StretchRecord> StretchAsync([Body] StretchRequest request, CancellationToken cancellationToken = default);
 
+    /// <summary>How many copies of a design the free stock yields; answers when it is known or the time is up.</summary>
+    [Post("/v1/fills")]
+    Task<StretchRecord> FillAsync([Body] FillRequest request, CancellationToken cancellationToken = default);
+
     /// <summary>All that the plan was made from; it may be sent back as the <c>inline</c> of a new request.</summary>
     [Get("/v1/plans/{id}/problem")]
     Task<InlineProblem> GetPlanProblemAsync(string id, CancellationToken cancellationToken = default);

@@ -23,9 +23,24 @@ public sealed record StretchRequest(
     int BudgetMs = 10_000,
     int Seed = 1);
 
+/// <summary>How many copies of a design there is wood for. Give <paramref name="Design"/>, or a design in <paramref name="Inline"/>.</summary>
+/// <param name="Design">Reference or version id of a stored design.</param>
+/// <param name="Inline">What is to be used instead of what is stored.</param>
+/// <param name="With">Values of its parameters by their names; those left out have their defaults.</param>
+/// <param name="Choose">Answers to its choices by their names; of those left out any answer will do, the same for all copies.</param>
+/// <param name="BudgetMs">Time allowed in milliseconds, 100 to 20000.</param>
+/// <param name="Seed">Seed of every random choice, 0 or more.</param>
+public sealed record FillRequest(
+    string? Design = null,
+    InlineProblem? Inline = null,
+    IReadOnlyDictionary<string, decimal>? With = null,
+    IReadOnlyDictionary<string, string>? Choose = null,
+    int BudgetMs = 10_000,
+    int Seed = 1);
+
 /// <summary>The answer.</summary>
 /// <param name="Design">The design as it was.</param>
-/// <param name="Parameter">Name of the parameter.</param>
+/// <param name="Parameter">Name of the parameter; <c>copies</c> where that is what was sought.</param>
 /// <param name="Currency">The currency of all money.</param>
 /// <param name="Best">The best value that stays within the money; null if none is known to.</param>
 /// <param name="Sure">Whether it is proved that no better value does; if there is no best, that none does.</param>

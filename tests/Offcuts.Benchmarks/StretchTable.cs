@@ -82,7 +82,6 @@ internal static class StretchTable
         Design = design,
         Shop = new Shop(),
         Stock = [.. BoardListDocument.Parse(File.ReadAllText(Path.Combine(demo, "boards.yaml")), DisplayUnit.Inch, SpeciesCatalogue.Default)
-            .Where(board => board.Status == BoardStatus.Free)
             .Select((board, at) => board.ToBoard(string.Create(CultureInfo.InvariantCulture, $"B{at}"), DateTimeOffset.UnixEpoch))],
         Offers = [.. Suppliers.SelectMany(file => PriceListDocument.Parse(File.ReadAllText(Path.Combine(demo, file)), DisplayUnit.Inch, SpeciesCatalogue.Default).Offers)],
     };

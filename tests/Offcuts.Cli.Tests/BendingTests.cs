@@ -90,4 +90,18 @@ public sealed class BendingTests : IDisposable
         Assert.Contains("Proved: no value needs no wood to be bought.", none.Out, StringComparison.Ordinal);
         Assert.Equal(2, (await offcuts.RunAsync("stretch", "bending-shelf", "width")).Code);
     }
+
+    [Fact]
+    public async Task The_number_of_copies_is_proved()
+    {
+        await offcuts.RunAsync("boards", "add", "3/4 x 5 1/2 x 48", "--species", "white-ash", "--surface", "surfaced", "--quantity", "3");
+        await offcuts.RunAsync(["designs", "add", "-"], Shelf, null);
+
+        // By hand: a board of 16 in takes 16 1/2 and a kerf, so two come of one length of 48 in, and one of its width.
+        var answer = await offcuts.RunAsync("fill", "bending-shelf", "--with", "length=20in", "--choose", "lip=no");
+
+        Assert.True(answer.Code == 0, answer.Err);
+        Assert.Contains("The free boards yield 6. Proved: no more.", answer.Out, StringComparison.Ordinal);
+        Assert.Equal(3, (await offcuts.RunAsync("fill", "bending-shelf", "--with", "length=60in")).Code);
+    }
 }

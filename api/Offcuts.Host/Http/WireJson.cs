@@ -63,6 +63,7 @@ namespace Offcuts.Host.Http;
 [JsonSerializable(typeof(PlanFailure))]
 [JsonSerializable(typeof(MadeWithRecord))]
 [JsonSerializable(typeof(StretchRequest))]
+[JsonSerializable(typeof(FillRequest))]
 [JsonSerializable(typeof(StretchRecord))]
 [JsonSerializable(typeof(Plans.Reproduction))]
 [JsonSerializable(typeof(Problem))]

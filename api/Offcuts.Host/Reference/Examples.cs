@@ -92,4 +92,9 @@ internal static class Examples
          "design":{"name":"Bending rail","parameters":{"top":{"length":{"fromMm":400,"toMm":1500,"stepMm":25}}},
          "parts":[{"name":"rail","quantity":2,"thicknessMm":19.05,"widthMm":60,"lengthMm":400,"species":["white-ash"],"formulas":{"lengthMm":"top - 20"}}]}}}
         """;
+
+    public const string Fill = """
+        {"budgetMs":2000,"inline":{"stock":[{"id":"K7M","species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":1400}],"shop":{},
+         "design":{"name":"Peg","parts":[{"name":"peg","quantity":4,"thicknessMm":19.05,"widthMm":60,"lengthMm":300,"species":["white-ash"]}]}}}
+        """;
 }

@@ -190,6 +190,7 @@ internal static class Operations
             Body = typeof(StretchRequest),
             Example = Examples.Stretch,
         },
+        new("POST", "/v1/fills", "fill", "How many copies of a design the free stock yields without a purchase.") { Body = typeof(FillRequest), Example = Examples.Fill },
 
         new("GET", "/v1/reports/builds", "listBuildYields", "The yield of each build, the share of its parts from the rack, and the money not spent.") { Query = Paging },
         new("GET", "/v1/reports/pile", "getPile", "The wood on the rack over time."),

@@ -4,7 +4,6 @@ using Offcuts.Domain;
 using Offcuts.Host.Http;
 using Offcuts.Host.Plans;
 using Offcuts.Planning;
-using Offcuts.Storage;
 
 namespace Offcuts.Host.Stretches;
 
@@ -24,11 +23,6 @@ internal enum StretchGoal
 /// <summary>A question between the wire and the planner.</summary>
 internal sealed class StretchAsking
 {
-    private const int MostOpenShown = 20;
-
-    // The client waits for the answer; it gives up after half a minute.
-    private const int MostMilliseconds = 20_000;
-
     private readonly PlanningProblem problem;
     private readonly PlanDesign named;
     private readonly SpeciesCatalogue catalogue;
@@ -51,7 +45,7 @@ internal sealed class StretchAsking
     public static StretchAsking Read(StretchRequest asked, ProblemBuilder builder)
     {
         var faults = new Faults();
-        faults.Count("#/budgetMs", asked.BudgetMs, 100, MostMilliseconds);
+        faults.Count("#/budgetMs", asked.BudgetMs, 100, StretchMapping.MostMilliseconds);
         var read = builder.Read(asked.Design, asked.Inline, asked.BudgetMs, asked.Seed, from: null, faults);
         var design = read.Problem.Design;
         var settings = DesignSettings.Read(design, asked.With, asked.Choose, faults);
@@ -88,19 +82,9 @@ internal sealed class StretchAsking
         spend ?? Money.Zero, CountsItems: spend is not null);
 
     /// <summary>The answer as it is told.</summary>
-    public StretchRecord ToRecord(StretchAnswer answer, TimeSpan elapsed) => new(
-        named, parameter.Name, problem.Shop.Currency, answer.Best is { } best ? ToRecord(best) : null, answer.IsSure,
-        [.. answer.Open.Take(MostOpenShown).Select(value => parameter.Kind == ParameterKind.Length ? Length.FromTicks(value).Millimetres : value)], answer.Open.Count,
-        [.. answer.Neighbours.Select(ToRecord)], parameter.Count, answer.Tried, ResultMapping.Milliseconds(elapsed));
-
-    private StretchedValueRecord ToRecord(StretchedValue value) => new(
-        parameter.Kind == ParameterKind.Length ? Length.FromTicks(value.Value).Millimetres : null,
-        parameter.Kind == ParameterKind.Count ? (int)value.Value : null,
-        Words.Of(value.Verdict), InCurrency(value.Plan?.WoodCost), InCurrency(value.Plan?.ItemCost), InCurrency(value.Bound),
-        value.Plan?.Missing.Sum(missing => missing.Quantity),
-        value.Way is { } way ? settings.Answers.Concat(WaysOf(value.Value)[way].Answers).ToDictionary(StringComparer.Ordinal) : settings.Answers);
-
-    private decimal? InCurrency(Money? money) => money is { } known ? MoneyText.ToDecimal(known, problem.Shop.Currency) : null;
+    public StretchRecord ToRecord(StretchAnswer answer, TimeSpan elapsed) => StretchMapping.ToRecord(
+        answer, named, parameter.Name, parameter.Kind, parameter.Count, problem.Shop.Currency, elapsed,
+        (value, way) => settings.Answers.Concat(WaysOf(value)[way].Answers).ToDictionary(StringComparer.Ordinal));
 
     private IReadOnlyList<Alternative> WaysOf(long value) => ways.GetOrAdd(value, _ =>
         (settings with { Values = new Dictionary<string, long>(settings.Values, StringComparer.Ordinal) { [parameter.Name] = value } }).Ways(catalogue));

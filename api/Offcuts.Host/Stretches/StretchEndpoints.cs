@@ -8,23 +8,42 @@ using Offcuts.Planning;
 
 namespace Offcuts.Host.Stretches;
 
-/// <summary><c>/v1/stretches</c>: answers while the client waits, and keeps nothing.</summary>
+/// <summary><c>/v1/stretches</c> and <c>/v1/fills</c>: answered while the client waits, and nothing is kept.</summary>
 internal static class StretchEndpoints
 {
-    public static void MapStretches(this IEndpointRouteBuilder app) => app.MapPost("/v1/stretches", StretchAsync);
+    public static void MapStretches(this IEndpointRouteBuilder app)
+    {
+        app.MapPost("/v1/stretches", StretchAsync);
+        app.MapPost("/v1/fills", FillAsync);
+    }
 
     private static async Task<Ok<StretchRecord>> StretchAsync(
         HttpRequest request, ProblemBuilder builder, AuditedPlanner planner, StretchGate gate, CancellationToken cancellationToken)
     {
         var asked = await RequestBody.ReadAsync(request, WireJson.Default.StretchRequest, cancellationToken);
         var asking = StretchAsking.Read(asked, builder);
+        var (answer, elapsed) = await SearchAsync(asking.Question(), asked.BudgetMs, asked.Seed, planner, gate, cancellationToken);
+        return TypedResults.Ok(asking.ToRecord(answer, elapsed));
+    }
+
+    private static async Task<Ok<StretchRecord>> FillAsync(
+        HttpRequest request, ProblemBuilder builder, AuditedPlanner planner, StretchGate gate, CancellationToken cancellationToken)
+    {
+        var asked = await RequestBody.ReadAsync(request, WireJson.Default.FillRequest, cancellationToken);
+        var asking = FillAsking.Read(asked, builder);
+        var (answer, elapsed) = await SearchAsync(asking.Question(), asked.BudgetMs, asked.Seed, planner, gate, cancellationToken);
+        return TypedResults.Ok(asking.ToRecord(answer, elapsed));
+    }
+
+    private static async Task<(StretchAnswer Answer, TimeSpan Elapsed)> SearchAsync(
+        StretchQuestion question, int budgetMs, int seed, AuditedPlanner planner, StretchGate gate, CancellationToken cancellationToken)
+    {
         using var turn = gate.Enter();
         var began = Stopwatch.GetTimestamp();
-        var search = new StretchSearch(
-            asking.Question(), new PlanLimits(TimeSpan.FromMilliseconds(asked.BudgetMs), asked.Seed), planner.Solve, cancellationToken);
+        var search = new StretchSearch(question, new PlanLimits(TimeSpan.FromMilliseconds(budgetMs), seed), planner.Solve, cancellationToken);
         // The search keeps its thread for as long as the budget, so it takes none from the pool.
         var answer = await Task.Factory.StartNew(search.Run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         cancellationToken.ThrowIfCancellationRequested();
-        return TypedResults.Ok(asking.ToRecord(answer, Stopwatch.GetElapsedTime(began)));
+        return (answer, Stopwatch.GetElapsedTime(began));
     }
 }

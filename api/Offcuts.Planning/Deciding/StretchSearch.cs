@@ -82,6 +82,12 @@ public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, S
     private int? TryOpen(int? best)
     {
         List<int> open = [.. Enumerable.Range(0, best ?? verdicts.Length).Where(at => verdicts[at] is null or StretchVerdict.Open)];
+        if (question.IsMonotone)
+        {
+            // From what is known to be within upwards, as far as it goes.
+            open.Reverse();
+        }
+
         foreach (var (index, at) in open.Index())
         {
             if (searching.IsOver)
@@ -91,10 +97,12 @@ public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, S
 
             var share = searching.Left / Math.Min(open.Count - index, 8);
             var (verdict, result) = Trials(at, share > LeastTrial ? share : LeastTrial, isEnoughWithin: true);
-            (verdicts[at], planned[at]) = (verdict, result);
-            if (verdict == StretchVerdict.Within)
+            planned[at] = result;
+            Learn(at, verdict);
+            best = verdict == StretchVerdict.Within ? at : best;
+            if (question.IsMonotone ? verdict != StretchVerdict.Within : best == at)
             {
-                return at;
+                return best;
             }
         }
 
@@ -123,8 +131,17 @@ public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, S
         }
 
         Interlocked.Increment(ref tried);
-        verdicts[at] = verdict;
+        Learn(at, verdict);
         return verdict;
+    }
+
+    private void Learn(int at, StretchVerdict verdict)
+    {
+        verdicts[at] = verdict;
+        if (question.IsMonotone && verdict == StretchVerdict.Out)
+        {
+            Array.Fill(verdicts, StretchVerdict.Out, 0, at);
+        }
     }
 
     /// <summary>Plans the ways of one value against the limit.</summary>

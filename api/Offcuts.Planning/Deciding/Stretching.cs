@@ -12,7 +12,8 @@ public sealed record StretchOption(long Value, IReadOnlyList<PlanningProblem> Wa
 /// <param name="Option">What building with a value asks for.</param>
 /// <param name="Limit">The most to spend.</param>
 /// <param name="CountsItems">Whether items count too, or the wood alone.</param>
-public sealed record StretchQuestion(IReadOnlyList<long> Values, Func<long, StretchOption> Option, Money Limit, bool CountsItems);
+/// <param name="IsMonotone">Whether every plan for a value holds one for all that are less good, as with copies of a design; then what is out takes the better ones with it.</param>
+public sealed record StretchQuestion(IReadOnlyList<long> Values, Func<long, StretchOption> Option, Money Limit, bool CountsItems, bool IsMonotone = false);
 
 /// <summary>What is known of a value.</summary>
 public enum StretchVerdict

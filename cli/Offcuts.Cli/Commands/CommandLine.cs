@@ -37,7 +37,7 @@ internal static class CommandLine
         Verb[] verbs =
         [
             BoardsCommand.Create(), FindCommand.Create(), PlacesCommand.Create(), StockTakeCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
-            ShopCommand.Create(), KeepCommand.Create(), KeepRuleCommand.Create(), CullCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), StretchCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
+            ShopCommand.Create(), KeepCommand.Create(), KeepRuleCommand.Create(), CullCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), StretchCommand.Create(), FillCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
             CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];
         foreach (var verb in verbs)

@@ -46,6 +46,7 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(PlanRequest))]
 [JsonSerializable(typeof(PlanRecord))]
 [JsonSerializable(typeof(StretchRequest))]
+[JsonSerializable(typeof(FillRequest))]
 [JsonSerializable(typeof(StretchRecord))]
 [JsonSerializable(typeof(PlanPage))]
 [JsonSerializable(typeof(InlineProblem))]

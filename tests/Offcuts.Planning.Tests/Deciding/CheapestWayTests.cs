@@ -1,5 +1,6 @@
 using Offcuts.Domain;
 using Offcuts.Testing;
+using Xunit;
 
 namespace Offcuts.Planning.Tests.Deciding;
 

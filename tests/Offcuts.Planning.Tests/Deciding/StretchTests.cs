@@ -1,6 +1,7 @@
 using Offcuts.Auditing;
 using Offcuts.Domain;
 using Offcuts.Testing;
+using Xunit;
 
 namespace Offcuts.Planning.Tests.Deciding;
 
@@ -88,6 +89,25 @@ public class StretchTests
             new StretchQuestion([3, 2, 40], value => value == 40 ? Table(40) : new StretchOption(value, []), Money.Zero, CountsItems: false), Enough, Planner.Solve, CancellationToken.None).Run();
         Assert.Equal(40, answer.Best?.Value);
         Assert.True(answer.IsSure);
+    }
+
+    [Fact]
+    public void As_many_copies_as_there_is_wood_for()
+    {
+        // By hand: a peg of 4 x 6 in, 3 to a copy; boards of 40 and 20 in give 6 and 3 of them, which is 3 copies.
+        var peg = Table(40).Ways[0] with
+        {
+            Design = new Design { Name = "Pegs", Parts = [new Part { Name = "Peg", Quantity = 3, MostQuantity = 9, Spares = 2, Finished = SizeText.Parse("3/4 x 4 x 6", DisplayUnit.Inch), Species = ["white-ash"] }] },
+        };
+        var most = DesignCopies.Most(peg.Design, peg.Stock);
+        Assert.Equal(3, most);
+        var question = new StretchQuestion(
+            [.. Enumerable.Range(1, 8).Reverse().Select(copies => (long)copies)], copies => new StretchOption(copies, [peg with { Design = DesignCopies.Of(peg.Design, (int)copies) }]),
+            Money.Zero, CountsItems: false, IsMonotone: true);
+        var answer = new StretchSearch(question, Enough, Planner.Solve, CancellationToken.None).Run();
+        Assert.Equal(3, answer.Best?.Value);
+        Assert.True(answer.IsSure);
+        Assert.Empty(Auditor.Audit(peg with { Design = DesignCopies.Of(peg.Design, 3) }, answer.Best!.Plan!));
     }
 
     private static StretchOption Table(long top) => new(top, [new PlanningProblem

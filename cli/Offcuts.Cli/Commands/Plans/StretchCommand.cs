@@ -53,7 +53,13 @@ internal static class StretchCommand
         }
         else
         {
-            Write(answer, request, await run.UnitAsync(), run);
+            var unit = await run.UnitAsync();
+            StretchView.Write(answer, Verdict(answer, request, unit), unit, run);
+            if (answer.Best is { } best)
+            {
+                var others = request.With is { Count: > 0 } ? " and the other values" : "";
+                run.Say($"Plan it with 'offcuts plan {answer.Design.Reference ?? answer.Design.Version} --with \"{name}={StretchView.Text(best, unit).Replace("\"", "in", StringComparison.Ordinal)}\"'{others}.");
+            }
         }
 
         return answer.Best is null ? ExitCode.Incomplete : ExitCode.Ok;
@@ -70,30 +76,6 @@ internal static class StretchCommand
         return OpenOptions.Value(Nearest.Name, name, wish, known, await run.UnitAsync());
     }
 
-    private static void Write(StretchRecord answer, StretchRequest asked, DisplayUnit unit, Run run)
-    {
-        var to = run.Terminal.Out;
-        to.WriteLine(run.Terminal.Bold(SafeText.Of($"{answer.Design.Name}: {answer.Parameter}")));
-        to.WriteLine(SafeText.Of(Verdict(answer, asked, unit)));
-        var table = new Table("", $">{answer.Parameter.ToUpperInvariant()}", ">WOOD", ">ITEMS", ">AT LEAST", "");
-        foreach (var value in answer.Neighbours.Append(answer.Best).OfType<StretchedValueRecord>().OrderBy(value => value.LengthMm ?? value.Count))
-        {
-            table.Add(
-                value == answer.Best ? "->" : "", Text(value, unit), Money(value.WoodCost), Money(value.ItemCost), Money(value.CostAtLeast),
-                value.Missing > 0 ? string.Create(CultureInfo.InvariantCulture, $"{value.Missing} missing") : Said(value));
-        }
-
-        to.WriteLine();
-        table.Write(run.Terminal);
-        if (answer.Best is { } best)
-        {
-            var others = (asked.With ?? new Dictionary<string, decimal>()).Count > 0 ? " and the other values" : "";
-            run.Say($"Plan it with 'offcuts plan {answer.Design.Reference ?? answer.Design.Version} --with \"{answer.Parameter}={Text(best, unit)}\"'{others}.");
-        }
-
-        string? Money(decimal? amount) => amount is { } known ? Price.Of(known, answer.Currency) : null;
-    }
-
     private static string Verdict(StretchRecord answer, StretchRequest asked, DisplayUnit unit)
     {
         var within = asked.Spend is { } spend ? $"stays within {Price.Of(spend, answer.Currency)}" : "needs no wood to be bought";
@@ -102,24 +84,10 @@ internal static class StretchCommand
         var open = string.Create(CultureInfo.InvariantCulture, $"{answer.OpenCount} {(answer.OpenCount == 1 ? "value" : "values")}");
         return (answer.Best, answer.Sure) switch
         {
-            ({ } best, true) => $"{Text(best, unit)} is the {goal} that {within}. Proved: no {better} one does.",
-            ({ } best, false) => $"{Text(best, unit)} {within}. Of {open} that are {better} it is not known ({OpenValues(answer, unit)}); a longer --time may tell.",
+            ({ } best, true) => $"{StretchView.Text(best, unit)} is the {goal} that {within}. Proved: no {better} one does.",
+            ({ } best, false) => $"{StretchView.Text(best, unit)} {within}. Of {open} that are {better} it is not known ({StretchView.OpenValues(answer, unit)}); a longer --time may tell.",
             (null, true) => $"Proved: no value {within}.",
             (null, false) => $"No value is known that {within}; of {open} it is not known whether one does. A longer --time may tell.",
         };
     }
-
-    private static string OpenValues(StretchRecord answer, DisplayUnit unit)
-    {
-        var isLength = answer.Best!.LengthMm is not null;
-        var shown = answer.OpenValues.Take(5).Select(value => isLength ? Text(value, unit) : value.ToString(CultureInfo.InvariantCulture));
-        return string.Join(", ", answer.OpenCount > 5 ? shown.Append("...") : shown);
-    }
-
-    private static string Said(StretchedValueRecord value) => string.Join(", ", value.Choices.Select(choice => $"{choice.Key} = {choice.Value}"));
-
-    private static string Text(StretchedValueRecord value, DisplayUnit unit) =>
-        value.LengthMm is { } length ? Text(length, unit) : (value.Count ?? 0).ToString(CultureInfo.InvariantCulture);
-
-    private static string Text(decimal millimetres, DisplayUnit unit) => LengthText.Format(Length.FromMillimetres(millimetres), unit);
 }
