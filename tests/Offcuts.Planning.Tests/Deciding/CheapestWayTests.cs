@@ -14,7 +14,7 @@ public class CheapestWayTests
     public void It_is_the_cheapest_of_all_planned_in_full(int seed)
     {
         // Ways that leave out one part each, at prices of items that may outweigh it.
-        var problem = RandomShops.Create(seed, RandomShops.Kind(seed, ShopScale.Small));
+        var problem = RandomShops.Create(seed, RandomShops.Kind(seed, ShopScale.Tiny));
         PlanningProblem[] ways = [.. Enumerable.Range(0, Math.Min(4, problem.Design.Parts.Count)).Select(left => problem with
         {
             Design = problem.Design with
@@ -39,7 +39,7 @@ public class CheapestWayTests
     [Fact]
     public void Of_equal_ways_the_first_is_taken_and_known_to_be_no_worse()
     {
-        var problem = RandomShops.Create(2, RandomShops.Kind(2, ShopScale.Small));
+        var problem = RandomShops.Create(2, RandomShops.Kind(2, ShopScale.Tiny));
         var found = CheapestWay.Find([problem, problem, problem], new PlanLimits(TimeSpan.FromSeconds(3)), Planner.Solve, _ => { }, null, CancellationToken.None);
         Assert.Equal(0, found.Way);
         Assert.Equal(found.Plan.Status == PlanStatus.Proved, found.IsSure);

@@ -15,7 +15,7 @@ internal static class StretchView
     {
         run.Terminal.Out.WriteLine(run.Terminal.Bold(SafeText.Of($"{answer.Design.Name}: {answer.Parameter}")));
         run.Terminal.Out.WriteLine(SafeText.Of(verdict));
-        var table = new Table("", $">{answer.Parameter.ToUpperInvariant()}", ">WOOD", ">ITEMS", ">AT LEAST", "");
+        var table = new Table(" ", $">{answer.Parameter.ToUpperInvariant()}", ">WOOD", ">ITEMS", ">AT LEAST", "NOTE");
         foreach (var value in answer.Neighbours.Append(answer.Best).OfType<StretchedValueRecord>().OrderBy(value => value.LengthMm ?? value.Count))
         {
             table.Add(
