@@ -41,7 +41,10 @@ public class FormulaProperties
     {
         var known = new Dictionary<string, FormulaValue>
         {
-            ["a"] = FormulaValue.Of(Length.FromTicks(a)), ["b"] = FormulaValue.Of(Length.FromTicks(b)), ["m"] = FormulaValue.Of(m), ["n"] = FormulaValue.Of(n),
+            ["a"] = FormulaValue.Of(Length.FromTicks(a)),
+            ["b"] = FormulaValue.Of(Length.FromTicks(b)),
+            ["m"] = FormulaValue.Of(m),
+            ["n"] = FormulaValue.Of(n),
         };
         Same("(a + b) * m", "a * m + m * b");
         Same("a / n * n", "a");
