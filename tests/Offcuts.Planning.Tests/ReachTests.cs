@@ -19,10 +19,7 @@ public class ReachTests
         Assert.Equal(taken, Assert.Single(plan.Boards).BoardId);
     }
 
-    /// <summary>
-    /// From the longer board more than a foot and a half of wood comes back than it need have cost, so it is not worth much to spare it; but to shift
-    /// what lies before the shorter one is worth a quarter of a board foot, and a whole stack more than that.
-    /// </summary>
+    /// <summary>The short board is the better fit, by less than a board foot is worth: that is what a buried board counts more.</summary>
     [Theory]
     [InlineData(Reach.Easy, "short")]
     [InlineData(Reach.Buried, "long")]
@@ -37,7 +34,11 @@ public class ReachTests
     {
         var offer = new Offer
         {
-            Id = "yard/ash", Supplier = "yard", Species = "white-ash", Surface = Surface.Surfaced, Thickness = Length.FromInches(0, 3, 4),
+            Id = "yard/ash",
+            Supplier = "yard",
+            Species = "white-ash",
+            Surface = Surface.Surfaced,
+            Thickness = Length.FromInches(0, 3, 4),
             Form = new ByThePiece(Length.FromInches(5), Length.FromInches(30), new Money(1)),
         };
         var plan = Planner.Solve(Problem(Reach.Buried, Reach.Easy, Board("A", "left", 96)) with { Offers = [offer] }, PlanLimits.Default);

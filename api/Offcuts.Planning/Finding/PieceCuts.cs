@@ -9,6 +9,8 @@ namespace Offcuts.Planning.Finding;
 /// <param name="wanted">How many are wanted.</param>
 internal sealed class PieceCuts(PlanningModel model, int wanted)
 {
+    private static readonly bool[] RipFirst = [false, true];
+
     /// <summary>What boards of one type give.</summary>
     /// <param name="Gives">The most pieces.</param>
     /// <param name="Cut">How many the pattern makes.</param>
@@ -38,7 +40,7 @@ internal sealed class PieceCuts(PlanningModel model, int wanted)
     {
         var count = (pieces + blank.Pieces - 1) / blank.Pieces;
         var blanks = Enumerable.Repeat(blank, count - 1).Append(blank.Within(pieces - ((count - 1) * (long)blank.Pieces))).ToList();
-        return new[] { false, true }.Select(ripFirst =>
+        return RipFirst.Select(ripFirst =>
         {
             var (first, second, room) = ripFirst ? (blank.Across, blank.Along, board.Along) : (blank.Along, blank.Across, board.Across);
             var inRow = (int)((room + model.Kerf) / (second + model.Kerf));
