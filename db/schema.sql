@@ -74,6 +74,13 @@ CREATE TABLE "boards" (
     logged_at TEXT NOT NULL
 , origin_plan TEXT REFERENCES plan_runs (id), cut_from TEXT CHECK (cut_from IS NULL OR origin_plan IS NOT NULL), price_minor_units INTEGER CHECK (price_minor_units >= 0), price_currency TEXT CHECK ((price_currency IS NULL) = (price_minor_units IS NULL)), thickness_estimated INTEGER NOT NULL DEFAULT 0 CHECK (thickness_estimated IN (0, 1)), width_estimated INTEGER NOT NULL DEFAULT 0 CHECK (width_estimated IN (0, 1)), length_estimated INTEGER NOT NULL DEFAULT 0 CHECK (length_estimated IN (0, 1)), moisture_tenths INTEGER CHECK (moisture_tenths BETWEEN 1 AND 3000), moisture_on TEXT CHECK ((moisture_on IS NULL) = (moisture_tenths IS NULL) AND (moisture_on IS NULL OR date(moisture_on) = moisture_on))) STRICT;
 
+CREATE TABLE build_queue (
+    id INTEGER PRIMARY KEY,
+    position INTEGER NOT NULL CHECK (position >= 1),
+    design TEXT NOT NULL CHECK (length(design) BETWEEN 1 AND 80),
+    added_at TEXT NOT NULL
+) STRICT;
+
 CREATE TABLE design_versions (
     sequence INTEGER PRIMARY KEY,
     design_sequence INTEGER NOT NULL REFERENCES designs (sequence) ON DELETE CASCADE,
@@ -155,7 +162,7 @@ CREATE TABLE plan_runs (
 CREATE TABLE price_lists (
     supplier TEXT PRIMARY KEY CHECK (length(supplier) BETWEEN 1 AND 80),
     updated_at TEXT NOT NULL
-) STRICT;
+, terms TEXT CHECK (json_valid(terms))) STRICT;
 
 CREATE TABLE reservations (
     board_sequence INTEGER NOT NULL REFERENCES boards (sequence),

@@ -105,15 +105,18 @@ public enum AuditRule
     /// <summary>Rule 7: what is kept is of the keep size, and nothing of the keep size is thrown away.</summary>
     Leftovers,
 
-    /// <summary>The purchases are exactly the bought boards at the offers' prices.</summary>
+    /// <summary>Rule 16: what suppliers charge and further stops count is what the terms say of the orders.</summary>
+    Charges,
+
+    /// <summary>The purchases are exactly the bought boards at the prices that their quantities reach.</summary>
     Purchases,
 
     /// <summary>Rule 10: costs and worths add up.</summary>
     Totals,
 
-    /// <summary>Rule 10: the bound is neither negative nor above the cost.</summary>
+    /// <summary>Rule 10: the bound is neither negative nor above the outlay.</summary>
     Bound,
 
-    /// <summary>Rule 10: proved exactly if nothing is missing and the bound equals the cost; incomplete exactly if something is missing.</summary>
+    /// <summary>Rule 10: proved exactly if nothing is missing and the bound equals the outlay; incomplete exactly if something is missing.</summary>
     Status,
 }

@@ -16,6 +16,7 @@ internal sealed class AuditScope
         Stock = ByName(problem.Stock, board => board.Id);
         Offers = ByName(problem.Offers, offer => offer.Id);
         Cuts = [.. plan.Boards.Select(cut => new SourcedCut(cut, StockOf(cut), OfferOf(cut)))];
+        Prices = new Whole.Prices(Cuts);
     }
 
     public PlanningProblem Problem { get; }
@@ -33,6 +34,9 @@ internal sealed class AuditScope
     public IReadOnlyDictionary<string, Offer> Offers { get; }
 
     public IReadOnlyList<SourcedCut> Cuts { get; }
+
+    /// <summary>What the bought boards cost.</summary>
+    public Whole.Prices Prices { get; }
 
     private Board? StockOf(BoardCut cut) => cut.BoardId is { } id ? Stock.GetValueOrDefault(id) : null;
 

@@ -211,6 +211,22 @@ public interface IOffcutsApi
     [Get("/v1/offers")]
     Task<OfferPage> ListOffersAsync(OfferQuery query, CancellationToken cancellationToken = default);
 
+    /// <summary>The builds that wait, the most important first.</summary>
+    [Get("/v1/queue")]
+    Task<QueueRecord> GetQueueAsync(CancellationToken cancellationToken = default);
+
+    /// <summary>Adds a build to the queue.</summary>
+    [Post("/v1/queue")]
+    Task<QueueRecord> AddToQueueAsync([Body] QueueEntry entry, CancellationToken cancellationToken = default);
+
+    /// <summary>Moves a build in the queue.</summary>
+    [Post("/v1/queue/{id}/moves")]
+    Task<QueueRecord> MoveInQueueAsync(long id, [Body] QueueMove move, CancellationToken cancellationToken = default);
+
+    /// <summary>Takes a build out of the queue.</summary>
+    [Delete("/v1/queue/{id}")]
+    Task RemoveFromQueueAsync(long id, CancellationToken cancellationToken = default);
+
     /// <summary>Asks for a plan. The answer may still be planning: ask again with <see cref="GetPlanAsync"/>.</summary>
     /// <param name="request">What to plan.</param>
     /// <param name="prefer"><c>wait=N</c> to wait up to N seconds for the finished plan; null to come back at once.</param>
@@ -262,6 +278,14 @@ public interface IOffcutsApi
     /// <summary>How many copies of a design the free stock yields; answers when it is known or the time is up.</summary>
     [Post("/v1/fills")]
     Task<StretchRecord> FillAsync([Body] FillRequest request, CancellationToken cancellationToken = default);
+
+    /// <summary>What one more offcut would save of what the plan spends.</summary>
+    [Get("/v1/plans/{id}/worth-having")]
+    Task<WorthHavingList> GetWorthHavingAsync(string id, [Query] int? budgetMs = null, CancellationToken cancellationToken = default);
+
+    /// <summary>What to buy for a plan, in the words of the counter.</summary>
+    [Get("/v1/plans/{id}/shopping")]
+    Task<ShoppingRecord> GetShoppingAsync(string id, CancellationToken cancellationToken = default);
 
     /// <summary>All that the plan was made from; it may be sent back as the <c>inline</c> of a new request.</summary>
     [Get("/v1/plans/{id}/problem")]

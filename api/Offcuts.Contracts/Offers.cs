@@ -12,6 +12,7 @@ namespace Offcuts.Contracts;
 /// <param name="ByRunningLength">One width in several lengths at a price for running length.</param>
 /// <param name="ByVolume">Random widths and lengths at a price for volume.</param>
 /// <param name="Available">How many pieces in all; null for as many as wanted.</param>
+/// <param name="Steps">Lower prices for whoever buys much, each from more than the one before and for less; null for none.</param>
 public sealed record OfferEntry(
     string Species,
     decimal ThicknessMm,
@@ -23,7 +24,18 @@ public sealed record OfferEntry(
     PieceForm? ByThePiece = null,
     RunningForm? ByRunningLength = null,
     VolumeForm? ByVolume = null,
-    int? Available = null);
+    int? Available = null,
+    IReadOnlyList<PriceStepRecord>? Steps = null);
+
+/// <summary>A lower price for whoever buys much: the price of all that is bought of the offer, in all its sizes together.</summary>
+/// <param name="From">From how many units on: pieces, feet or metres, board feet or cubic metres, as the offer is priced.</param>
+/// <param name="Price">Price of one unit in the shop's currency.</param>
+public sealed record PriceStepRecord(decimal From, decimal Price);
+
+/// <summary>What a supplier asks beyond its prices, in the shop's currency.</summary>
+/// <param name="Delivery">What an order costs to bring, whatever its size.</param>
+/// <param name="MinimumOrder">The least that an order must come to, delivery not counted; what it lacks is paid all the same.</param>
+public sealed record TermsRecord(decimal Delivery = 0, decimal MinimumOrder = 0);
 
 /// <summary>One fixed size; also how sheets are sold.</summary>
 /// <param name="WidthMm">Width of each piece.</param>
@@ -63,7 +75,8 @@ public sealed record OfferRecord(
     VolumeForm? ByVolume = null,
     int? Available = null,
     string? SupplierName = null,
-    string? SpeciesName = null);
+    string? SpeciesName = null,
+    IReadOnlyList<PriceStepRecord>? Steps = null);
 
 /// <summary>One page of offers.</summary>
 /// <param name="Items">The offers, by supplier and place in its list.</param>
@@ -73,14 +86,17 @@ public sealed record OfferPage(IReadOnlyList<OfferRecord> Items, string? Next);
 /// <summary>A supplier's whole price list as it is entered.</summary>
 /// <param name="Offers">1 to 1000 offers.</param>
 /// <param name="Supplier">The supplier's name; must suit the path if that names one.</param>
-public sealed record PriceListEntry(IReadOnlyList<OfferEntry> Offers, string? Supplier = null);
+/// <param name="Terms">What the supplier asks beyond its prices; null for nothing.</param>
+public sealed record PriceListEntry(IReadOnlyList<OfferEntry> Offers, string? Supplier = null, TermsRecord? Terms = null);
 
 /// <summary>A supplier's price list.</summary>
 /// <param name="Supplier">The supplier as paths name it.</param>
 /// <param name="UpdatedAt">When the list was last replaced (UTC).</param>
 /// <param name="Offers">Its offers.</param>
 /// <param name="SupplierName">The supplier's name as the list writes it; null if it did not.</param>
-public sealed record PriceListRecord(string Supplier, DateTimeOffset UpdatedAt, IReadOnlyList<OfferRecord> Offers, string? SupplierName = null);
+/// <param name="Terms">What the supplier asks beyond its prices; null for nothing.</param>
+public sealed record PriceListRecord(
+    string Supplier, DateTimeOffset UpdatedAt, IReadOnlyList<OfferRecord> Offers, string? SupplierName = null, TermsRecord? Terms = null);
 
 /// <summary>A price list in the list of them.</summary>
 /// <param name="Supplier">The supplier as paths name it.</param>

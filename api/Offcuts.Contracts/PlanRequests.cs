@@ -2,7 +2,7 @@ using System.Text.Json.Serialization;
 
 namespace Offcuts.Contracts;
 
-/// <summary>What to plan. Give <paramref name="Design"/>, or a design in <paramref name="Inline"/>.</summary>
+/// <summary>What to plan. Give <paramref name="Design"/>, or <paramref name="Designs"/>, or a design in <paramref name="Inline"/>.</summary>
 /// <param name="Design">Reference or version id of a stored design.</param>
 /// <param name="Inline">What is to be used instead of what is stored.</param>
 /// <param name="BudgetMs">Time allowed in milliseconds, 100 to 300000.</param>
@@ -10,10 +10,19 @@ namespace Offcuts.Contracts;
 /// <param name="From">Id of an earlier plan to start from: what still can be is kept, the boards that it holds count as free, and the answer says what has changed; null to plan from nothing.</param>
 /// <param name="With">Values of the design's parameters by their names, millimetres of a length or a count; those left out have their defaults.</param>
 /// <param name="Choose">Answers to the design's choices by their names; those left out get the answers that cost least, of equal ones the first.</param>
+/// <param name="Without">What the yards turned out not to have: it is left out of the offers; null for nothing.</param>
+/// <param name="Designs">References of 2 to 8 stored designs to plan together, the most important first: from one stock, with one order for each supplier.</param>
 public sealed record PlanRequest(
     string? Design = null, InlineProblem? Inline = null, int BudgetMs = 5000, int Seed = 1, string? From = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, decimal>? With = null,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, string>? Choose = null);
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, string>? Choose = null,
+    IReadOnlyList<UnavailableRecord>? Without = null,
+    IReadOnlyList<string>? Designs = null);
+
+/// <summary>Something that a yard turned out not to have. At least one of the two is given.</summary>
+/// <param name="What">Id or name of an offer, or a supplier; null for all offers.</param>
+/// <param name="LengthMm">The length that is not there; null for all lengths.</param>
+public sealed record UnavailableRecord(string? What = null, decimal? LengthMm = null);
 
 /// <summary>What a plan is made from, given with the request; what is null comes from the store.</summary>
 /// <param name="Stock">The boards that may be cut.</param>
@@ -24,6 +33,8 @@ public sealed record PlanRequest(
 /// <param name="Today">The day on which the plan is made, for the age of boards; null for the service's day.</param>
 /// <param name="Places">How hard it is to get at the places that boards name; those that are left out are easy.</param>
 /// <param name="KeepRule">What counts as a leftover; null for the stored rule, or, where a shop is given, for none but its keep size.</param>
+/// <param name="Terms">What suppliers ask beyond their prices; null for the stored ones with the stored offers, for nothing with given ones.</param>
+/// <param name="Builds">Where the design is of several builds: their names, the most important first. The parts of each begin with its name and a colon.</param>
 public sealed record InlineProblem(
     IReadOnlyList<StockBoard>? Stock = null,
     IReadOnlyList<OfferRecord>? Offers = null,
@@ -32,7 +43,15 @@ public sealed record InlineProblem(
     RatesRecord? Rates = null,
     DateOnly? Today = null,
     IReadOnlyList<ReachRecord>? Places = null,
-    KeepRuleEntry? KeepRule = null);
+    KeepRuleEntry? KeepRule = null,
+    IReadOnlyList<SupplierTermsRecord>? Terms = null,
+    IReadOnlyList<string>? Builds = null);
+
+/// <summary>What a supplier asks beyond its prices, in the shop's currency; see <see cref="TermsRecord"/>.</summary>
+/// <param name="Supplier">The supplier, as its offers name it.</param>
+/// <param name="Delivery">What an order costs to bring.</param>
+/// <param name="MinimumOrder">The least that an order must come to.</param>
+public sealed record SupplierTermsRecord(string Supplier, decimal Delivery = 0, decimal MinimumOrder = 0);
 
 /// <summary>A board that a plan may cut.</summary>
 /// <param name="Id">Id, unique among the boards of the request.</param>

@@ -6,8 +6,8 @@ namespace Offcuts.Contracts;
 /// <param name="TotalCost">All money.</param>
 /// <param name="WoodCost">Money spent on wood.</param>
 /// <param name="ItemCost">Money spent on what is bought ready made.</param>
-/// <param name="WoodBound">No plan for the same parts spends less on wood.</param>
-/// <param name="Gap">(wood cost - bound) / wood cost; 0 when proved or free.</param>
+/// <param name="WoodBound">No plan for the same parts has a smaller outlay: wood, charges and what further stops count. Without suppliers' terms that is the wood alone.</param>
+/// <param name="Gap">(outlay - bound) / outlay; 0 when proved or free.</param>
 /// <param name="WorthConsumed">Worth of the shop's own boards that are cut up.</param>
 /// <param name="WorthReturned">Worth of the leftovers that go back to the rack.</param>
 /// <param name="Boards">Every board that is cut, in cutting order.</param>
@@ -21,6 +21,9 @@ namespace Offcuts.Contracts;
 /// <param name="Laminations">How the layers of face-glued parts go together; null in plans of older versions.</param>
 /// <param name="Movements">What is to be expected of solid panels and wide parts across the grain over the year; null in plans of older versions.</param>
 /// <param name="Changes">What is otherwise than in the plan that it started from; null if it started from none.</param>
+/// <param name="ChargeCost">Money spent on delivery and on what orders lack of suppliers' minimums.</param>
+/// <param name="StopCost">What suppliers after the first count in the choice between plans; it is not spent.</param>
+/// <param name="Together">Where several designs were planned together: what each has of the plan, and what that saves; null for a plan of one design.</param>
 public sealed record PlanResult(
     string Status,
     string Currency,
@@ -41,7 +44,10 @@ public sealed record PlanResult(
     IReadOnlyList<PartCountRecord>? Counts = null,
     IReadOnlyList<LaminationRecord>? Laminations = null,
     ChangesRecord? Changes = null,
-    IReadOnlyList<MovementRecord>? Movements = null);
+    IReadOnlyList<MovementRecord>? Movements = null,
+    decimal ChargeCost = 0,
+    decimal StopCost = 0,
+    TogetherRecord? Together = null);
 
 /// <summary>What is to be expected of a solid panel, or of a wide part, across the grain over the year: approximate, from the Wood Handbook's equations.</summary>
 /// <param name="Name">Name of the panel or part.</param>
@@ -251,8 +257,16 @@ public sealed record RateRecord(decimal Price, string Unit);
 /// <param name="Items">What is bought ready made.</param>
 /// <param name="Total">Price of all of it.</param>
 /// <param name="SupplierName">The supplier's name as written; null if it is not known.</param>
+/// <param name="Delivery">What the supplier charges for bringing it, part of the total.</param>
+/// <param name="TopUp">What the order lacks of the supplier's minimum, part of the total.</param>
 public sealed record ShoppingList(
-    string? Supplier, IReadOnlyList<PurchaseRecord> Wood, IReadOnlyList<ItemRecord> Items, decimal Total, string? SupplierName = null);
+    string? Supplier,
+    IReadOnlyList<PurchaseRecord> Wood,
+    IReadOnlyList<ItemRecord> Items,
+    decimal Total,
+    string? SupplierName = null,
+    decimal Delivery = 0,
+    decimal TopUp = 0);
 
 /// <summary>A part or panel that the plan does not make, and why.</summary>
 /// <param name="Name">Name of the part or panel.</param>

@@ -53,7 +53,7 @@ public sealed record PlanDesign(string Name, string Version, string? Reference);
 
 /// <summary>How far a search is. Money is in the shop's currency.</summary>
 /// <param name="ElapsedMs">Time since it began, in milliseconds.</param>
-/// <param name="WoodCost">Cost of the wood of the best plan so far; null before the first.</param>
+/// <param name="WoodCost">Cost of the wood of the best plan so far, with suppliers' charges and further stops where there are any; null before the first.</param>
 /// <param name="WoodBound">No plan costs less than this, as far as known.</param>
 /// <param name="Gap">(cost - bound) / cost; null before the first plan.</param>
 public sealed record PlanProgressRecord(int ElapsedMs, decimal? WoodCost, decimal WoodBound, decimal? Gap);

@@ -31,6 +31,7 @@ namespace Offcuts.Contracts;
 /// <param name="WidePanelMm">The finished width from which a solid panel's movement is warned of.</param>
 /// <param name="Climate">The air in which what the shop builds will live.</param>
 /// <param name="ReadingDays">For how many days a moisture reading counts, 1 to 3650.</param>
+/// <param name="SecondStop">What every supplier after the first must save to be worth the stop, in the shop's currency.</param>
 public sealed record ShopEntry(
     string? Unit = null,
     string? Currency = null,
@@ -61,7 +62,8 @@ public sealed record ShopEntry(
     AllowanceRecord? EstimateMargin = null,
     decimal? WidePanelMm = null,
     ClimateRecord? Climate = null,
-    int? ReadingDays = null);
+    int? ReadingDays = null,
+    decimal? SecondStop = null);
 
 /// <summary>The shop with every value that counts; see <see cref="ShopEntry"/> for what each is.</summary>
 public sealed record ShopRecord(
@@ -94,7 +96,8 @@ public sealed record ShopRecord(
     decimal WidePanelMm,
     ClimateRecord Climate,
     int ReadingDays,
-    int? HoldDays = null);
+    int? HoldDays = null,
+    decimal SecondStop = 0);
 
 /// <summary>The air in which furniture lives over the year.</summary>
 /// <param name="LowHumidityPercent">Relative humidity in the dry season, 5 to 95.</param>

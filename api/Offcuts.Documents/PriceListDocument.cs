@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 using Offcuts.Domain;
 
 namespace Offcuts.Documents;
@@ -24,6 +26,11 @@ public static class PriceListDocument
             root.Fault("supplier", "The supplier's name needs at least one letter from a to z or a digit, to make ids of.");
         }
 
+        var terms = new SupplierTerms(supplier)
+        {
+            Delivery = context.OptionalPrice(root, "delivery"),
+            MinimumOrder = context.OptionalPrice(root, "minimum order"),
+        };
         var groups = root.Groups("offers", required: true);
         if (groups.Count > Limits.MaxOffers)
         {
@@ -40,7 +47,7 @@ public static class PriceListDocument
         }
 
         faults.ThrowIfAny();
-        return new PriceList(supplier, offers);
+        return new PriceList(supplier, offers) { Terms = terms };
     }
 
     private static Offer ToOffer(Fields fields, string supplier, OfferIds ids, DocumentContext context)
@@ -62,10 +69,27 @@ public static class PriceListDocument
             Surface = surface,
             Appearance = fields.Word<Appearance>("appearance") ?? Appearance.Clear,
             Form = Form(fields, context),
+            Steps = [.. fields.Groups("steps").Select(step => Step(step, context))],
             Available = fields.OptionalWhole("available", 0, Limits.MaxQuantity),
         };
         fields.End();
         return offer;
+    }
+
+    private static PriceStep Step(Fields fields, DocumentContext context)
+    {
+        fields.TryRead<decimal>(fields.Required("from"), ReadFrom, out var from);
+        var step = new PriceStep(from, context.Price(fields, "price"));
+        fields.End();
+        return step;
+    }
+
+    private static bool ReadFrom(string text, out decimal from, [NotNullWhen(false)] out string? error)
+    {
+        error = decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out from)
+            ? null
+            : $"{LengthText.Quote(text)} is not a number of pieces, feet, board feet or whatever the price is for: write for instance 50.";
+        return error is null;
     }
 
     private static OfferForm Form(Fields fields, DocumentContext context)

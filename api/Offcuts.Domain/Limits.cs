@@ -18,6 +18,9 @@ public static class Limits
     /// <summary>Most widths, and most lengths, in which one offer comes.</summary>
     public const int MaxSizes = 100;
 
+    /// <summary>Most price steps of one offer.</summary>
+    public const int MaxSteps = 10;
+
     /// <summary>Most defects recorded on one board.</summary>
     public const int MaxDefects = 100;
 

@@ -12,6 +12,7 @@ using Offcuts.Host.Keeping;
 using Offcuts.Host.Offers;
 using Offcuts.Host.Places;
 using Offcuts.Host.Plans;
+using Offcuts.Host.Queues;
 using Offcuts.Host.Reports;
 using Offcuts.Host.Shops;
 using Offcuts.Host.SpeciesLists;
@@ -50,6 +51,7 @@ internal static class OffcutsApi
         .AddSingleton<DesignStore>()
         .AddSingleton<OfferStore>()
         .AddSingleton<PlanStore>()
+        .AddSingleton<QueueStore>()
         .AddSingleton<Workshop>()
         .AddSingleton<PriceListReader>()
         .AddSingleton<StoredOffers>()
@@ -81,7 +83,9 @@ internal static class OffcutsApi
         app.MapSpecies();
         app.MapDesigns();
         app.MapOffers();
+        app.MapQueue();
         app.MapPlans();
+        app.MapWorthHaving();
         app.MapBuilds();
         app.MapStretches();
         app.MapPictures();

@@ -1,6 +1,9 @@
 using Offcuts.Domain;
 using Offcuts.Planning.Modelling;
+using Offcuts.Planning.Ordering;
 using Offcuts.Planning.Search;
+using Offcuts.Planning.Sensitivity;
+using Offcuts.Planning.Together;
 
 namespace Offcuts.Planning;
 
@@ -22,6 +25,33 @@ public static class Planner
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(limits);
-        return new PlanSearch(problem with { Stock = CountedStock.Of(problem) }, limits, progress, new SearchClock(limits.Budget, cancellationToken)).Run();
+        problem = problem with { Stock = CountedStock.Of(problem) };
+        return problem.Builds.Count > 1
+            ? new TogetherSearch(problem, limits, progress, cancellationToken).Run()
+            : SolveOne(problem, limits, progress, cancellationToken);
+    }
+
+    /// <summary>What one more board in stock would save of a plan, verified by planning with it; the boards that save most first.</summary>
+    /// <param name="problem">What the plan was made from.</param>
+    /// <param name="plan">The plan; sound for the problem.</param>
+    /// <param name="limits">How long to search in all.</param>
+    /// <param name="most">How many boards are tried.</param>
+    /// <param name="cancellationToken">Ends the search early with what was found so far.</param>
+    public static IReadOnlyList<WorthHaving> WorthHaving(
+        PlanningProblem problem, Plan plan, PlanLimits limits, int most, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(limits);
+        return new PriceSensitivity(problem with { Stock = CountedStock.Of(problem) }, plan, limits, cancellationToken).Find(most);
+    }
+
+    /// <summary>The best plan found for one build, of boards whose sizes are counted as they surely are.</summary>
+    internal static Plan SolveOne(PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, CancellationToken cancellationToken)
+    {
+        var terms = new OrderTerms(problem);
+        return terms.Any
+            ? new OrderSearch(terms, limits, progress, cancellationToken).Run()
+            : new PlanSearch(problem, limits, progress, new SearchClock(limits.Budget, cancellationToken)).Run();
     }
 }

@@ -12,7 +12,7 @@ internal sealed class OfferRow
     public string Content { get; init; } = "";
 }
 
-/// <summary>A row of <c>price_lists</c> with the number of its offers and the name that its first one writes.</summary>
+/// <summary>A row of <c>price_lists</c> with the number of its offers and the name that its first one writes, as far as it is asked for.</summary>
 internal sealed class PriceListRow
 {
     public string Supplier { get; init; } = "";
@@ -22,4 +22,6 @@ internal sealed class PriceListRow
     public int Offers { get; init; }
 
     public string? Name { get; init; }
+
+    public string? Terms { get; init; }
 }

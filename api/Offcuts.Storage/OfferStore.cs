@@ -37,8 +37,11 @@ public sealed record OfferFilter
 public sealed class OfferStore(Database database, TimeProvider clock)
 {
     /// <summary>Replaces all offers of a supplier and says when; true if the supplier is new.</summary>
+    /// <param name="supplier">The supplier as paths name it.</param>
+    /// <param name="offers">The offers in the order of the list.</param>
+    /// <param name="terms">What the supplier asks beyond its prices, as JSON in the shape of the wire; null for nothing.</param>
     /// <exception cref="OffcutsException">Another supplier has an offer with one of these ids.</exception>
-    public (DateTimeOffset UpdatedAt, bool IsNew) Replace(string supplier, IReadOnlyList<StoredOffer> offers)
+    public (DateTimeOffset UpdatedAt, bool IsNew) Replace(string supplier, IReadOnlyList<StoredOffer> offers, string? terms = null)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction();
@@ -46,8 +49,8 @@ public sealed class OfferStore(Database database, TimeProvider clock)
         var replaced = connection.Execute("DELETE FROM price_lists WHERE supplier = @Supplier", new { Supplier = supplier }, transaction);
         RefuseTaken(connection, transaction, offers);
         connection.Execute(
-            "INSERT INTO price_lists (supplier, updated_at) VALUES (@Supplier, @Now)",
-            new { Supplier = supplier, Now = Stamp.Of(now) },
+            "INSERT INTO price_lists (supplier, updated_at, terms) VALUES (@Supplier, @Now, @Terms)",
+            new { Supplier = supplier, Now = Stamp.Of(now), Terms = terms },
             transaction);
         connection.Execute(
             """
@@ -68,15 +71,22 @@ public sealed class OfferStore(Database database, TimeProvider clock)
         return (now, replaced == 0);
     }
 
-    /// <summary>A supplier's offers in the order of its list; null if there is no such supplier.</summary>
-    public (DateTimeOffset UpdatedAt, IReadOnlyList<string> Offers)? Find(string supplier)
+    /// <summary>A supplier's offers in the order of its list, and its terms (null for none); null if there is no such supplier.</summary>
+    public (DateTimeOffset UpdatedAt, IReadOnlyList<string> Offers, string? Terms)? Find(string supplier)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction(deferred: true);
-        var updated = connection.QuerySingleOrDefault<string>(
-            "SELECT updated_at FROM price_lists WHERE supplier = @Supplier", new { Supplier = supplier }, transaction);
-        return updated is null ? null : (Stamp.Read(updated), connection.Query<string>(
-            "SELECT content FROM offers WHERE supplier = @Supplier ORDER BY sequence", new { Supplier = supplier }, transaction).AsList());
+        var list = connection.QuerySingleOrDefault<PriceListRow>(
+            "SELECT supplier, updated_at AS UpdatedAt, terms FROM price_lists WHERE supplier = @Supplier", new { Supplier = supplier }, transaction);
+        return list is null ? null : (Stamp.Read(list.UpdatedAt), connection.Query<string>(
+            "SELECT content FROM offers WHERE supplier = @Supplier ORDER BY sequence", new { Supplier = supplier }, transaction).AsList(), list.Terms);
+    }
+
+    /// <summary>The terms of all suppliers that have any, by supplier.</summary>
+    public IReadOnlyList<(string Supplier, string Terms)> ListTerms()
+    {
+        using var connection = database.Connect();
+        return [.. connection.Query<PriceListRow>("SELECT supplier, terms FROM price_lists WHERE terms IS NOT NULL ORDER BY supplier").Select(row => (row.Supplier, row.Terms!))];
     }
 
     /// <summary>All suppliers with the number of their offers, and their names as their lists write them (null if they do not), by supplier.</summary>

@@ -16,6 +16,11 @@ switch (args)
             TimeSpan.FromSeconds(rest.Length > 1 ? double.Parse(rest[1], CultureInfo.InvariantCulture) : 10),
             rest.ElementAtOrDefault(2), Console.Out);
         return 0;
+    case ["queue", .. var rest] when rest.Length <= 2:
+        QueueTable.Print(
+            rest.Length > 0 ? int.Parse(rest[0], CultureInfo.InvariantCulture) : 50,
+            TimeSpan.FromSeconds(rest.Length > 1 ? double.Parse(rest[1], CultureInfo.InvariantCulture) : 4), Console.Out);
+        return 0;
     case ["growth", .. var rest] when rest.Length <= 1:
         GrowthTable.Print(
             rest.Length > 0 ? int.Parse(rest[0], CultureInfo.InvariantCulture) : 4, TimeSpan.FromSeconds(20), Console.Out);
@@ -41,7 +46,7 @@ switch (args)
     default:
         await Console.Error.WriteLineAsync(
             """
-            Usage: Offcuts.Benchmarks [shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | growth [SHOPS] | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | stretch DEMO [SECONDS [SECONDS]] | startup [self-contained | OFFCUTS HELLO]]
+            Usage: Offcuts.Benchmarks [shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | queue [SHOPS [SECONDS]] | growth [SHOPS] | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | stretch DEMO [SECONDS [SECONDS]] | startup [self-contained | OFFCUTS HELLO]]
             FOLDER holds problems as JSON files, DEMO is db/demo. OFFCUTS and HELLO are two programs; without them both are published with the same options.
             """);
         return 2;

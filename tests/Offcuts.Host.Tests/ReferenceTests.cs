@@ -77,7 +77,7 @@ public sealed class ReferenceTests : OwnService
             }
         }
 
-        Assert.Equal(24, tried);
+        Assert.Equal(26, tried);
     }
 
     [Fact]
@@ -127,6 +127,13 @@ public sealed class ReferenceTests : OwnService
             // One of its own for each path: a finished one takes no steps.
             var take = await Service.ReadAsync(await Service.SendAsync("POST", "/v1/stock-takes", $$"""{"place":"rack {{path.Length}}"}"""), HttpStatusCode.Created);
             return path.Replace("{number}", take.GetProperty("number").GetRawText(), StringComparison.Ordinal);
+        }
+
+        if (path == "/v1/queue/{id}/moves")
+        {
+            await Service.SendAsync("POST", "/v1/designs", """{"name":"Peg","parts":[{"name":"peg","thicknessMm":12,"widthMm":12,"lengthMm":70,"species":["white-ash"]}]}""");
+            var queue = await Service.ReadAsync(await Service.SendAsync("POST", "/v1/queue", """{"design":"peg"}"""), HttpStatusCode.Created);
+            return $"/v1/queue/{queue.GetProperty("items")[0].GetProperty("id").GetInt64()}/moves";
         }
 
         return path.Replace("{supplier}", "riverbend", StringComparison.Ordinal).Replace("{name}", "rack%20A", StringComparison.Ordinal);

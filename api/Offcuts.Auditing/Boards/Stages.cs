@@ -9,6 +9,7 @@ namespace Offcuts.Auditing.Boards;
 /// Cuts before the first that separates two blanks or strips are not counted: they free the board's clear part from its ends, edges and defects.
 /// A board with defects may first be divided along their edges as often as it takes; each area that this frees has its stages for itself, and its
 /// own first direction.
+/// Where several builds are planned together, what the pieces of one leave of a board may be cut by the others with stages of its own.
 /// Extra pieces do not count in this: each rectangle in which only they lie has stages of its own, as many, beginning in either direction.
 /// With a kerf of nothing and unlisted cuts nothing is checked here, because the order of the cuts is not known.
 /// </summary>
@@ -24,32 +25,25 @@ internal static class Stages
         var most = scope.Problem.Shop.Recut ? 3 : 2;
         var defects = cut.DefectAreas.ToList();
         FirstCut[] either = [FirstCut.Crosscut, FirstCut.Rip];
-        CheckArea(whole, IsAsked, defects.Count == 0 ? [cut.Board.FirstCut] : either);
-        foreach (var piece in OfExtras(whole))
+        FirstCut[] own = defects.Count == 0 ? [cut.Board.FirstCut] : either;
+        if (!InTurn(whole, scope.Problem.Builds, own))
         {
-            CheckArea(piece, IsExtra, either);
+            Report(whole, IsAsked, own);
         }
 
-        void CheckArea(SawnPiece piece, Predicate<Piece> isWanted, FirstCut[] firsts)
+        foreach (var piece in OfExtras(whole))
         {
-            var area = Divided(piece, isWanted);
-            var faults = firsts.Select(first => Faults(area, isWanted, first, most)).ToList();
-            if (area.Count(isWanted) == 0 || faults.Exists(each => each.Count == 0))
-            {
-                return;
-            }
+            Report(piece, IsExtra, either);
+        }
 
-            if (IsAlongDefect(area, defects))
-            {
-                foreach (var half in area.Halves)
-                {
-                    CheckArea(half, isWanted, firsts);
-                }
+        // Of several builds each may cut up what one before it left, as if that were a board of its own.
+        bool InTurn(SawnPiece piece, IReadOnlyList<string> builds, FirstCut[] firsts) => Faults(piece, IsAsked, firsts, most, defects).Count == 0
+            || (builds.Count > 1 && builds.Any(first => Faults(piece, asked => IsOf(asked, first), firsts, most, defects).Count == 0
+                && Without(piece, asked => IsOf(asked, first)).All(rest => InTurn(rest, [.. builds.Where(build => build != first)], either))));
 
-                return;
-            }
-
-            foreach (var (blank, stage, separating) in faults[0])
+        void Report(SawnPiece piece, Predicate<Piece> isWanted, FirstCut[] firsts)
+        {
+            foreach (var (blank, stage, separating) in Faults(piece, isWanted, firsts, most, defects))
             {
                 scope.Findings.Add(
                     AuditRule.Stages,
@@ -58,13 +52,28 @@ internal static class Stages
         }
     }
 
+    /// <summary>The pieces that take too many stages, with what defects allow.</summary>
+    private static List<(SawnPiece Piece, int Stage, int Separating)> Faults(SawnPiece piece, Predicate<Piece> isWanted, FirstCut[] firsts, int most, List<Rect> defects)
+    {
+        var area = Divided(piece, isWanted);
+        var faults = firsts.Select(first => Faults(area, isWanted, first, most)).ToList();
+        return area.Count(isWanted) == 0 || faults.Exists(each => each.Count == 0) ? []
+            : IsAlongDefect(area, defects) ? [.. area.Halves.SelectMany(half => Faults(half, isWanted, firsts, most, defects))]
+            : faults[0];
+    }
+
+    private static bool IsOf(Piece piece, string build) => IsAsked(piece) && JointDesign.IsOf(piece is PartPiece part ? part.Part : ((StripPiece)piece).Panel, build);
+
     private static bool IsAsked(Piece piece) => piece is StripPiece or PartPiece { Use: PieceUse.Asked };
 
     private static bool IsExtra(Piece piece) => piece is PartPiece { Use: not PieceUse.Asked };
 
     /// <summary>The largest rectangles in which nothing that is asked for lies.</summary>
-    private static IEnumerable<SawnPiece> OfExtras(SawnPiece piece) =>
-        piece.Count(IsAsked) == 0 ? [piece] : piece.Halves.SelectMany(OfExtras);
+    private static IEnumerable<SawnPiece> OfExtras(SawnPiece piece) => Without(piece, IsAsked);
+
+    /// <summary>The largest rectangles in which nothing of a kind lies.</summary>
+    private static IEnumerable<SawnPiece> Without(SawnPiece piece, Predicate<Piece> isWanted) =>
+        piece.Count(isWanted) == 0 ? [piece] : piece.Halves.SelectMany(half => Without(half, isWanted));
 
     /// <summary>Whether the cut begins or ends where a defect does: the blade runs in the defect, or next to it where the defect is narrower.</summary>
     private static bool IsAlongDefect(SawnPiece piece, List<Rect> defects) => piece.Direction is { } direction && defects.Exists(defect =>

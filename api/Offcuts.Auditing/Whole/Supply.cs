@@ -2,7 +2,7 @@ namespace Offcuts.Auditing.Whole;
 
 /// <summary>
 /// Rule 8: no board is used more often than its quantity and no offer more often than it is available; each copy has its own number from 1.
-/// The purchases list every size that is bought once, with its count and the offer's price.
+/// The purchases list every size that is bought once, with its count and the offer's price for what is bought of it.
 /// </summary>
 internal static class Supply
 {
@@ -33,7 +33,7 @@ internal static class Supply
     private static void CheckPurchases(AuditScope scope)
     {
         var bought = scope.Cuts.Where(cut => cut.Offer is not null)
-            .GroupBy(cut => (cut.Offer!.Offer.Id, cut.Offer.Size, cut.Offer.Price)).ToDictionary(group => group.Key, group => group.Count());
+            .GroupBy(cut => (cut.Offer!.Offer.Id, cut.Offer.Size, Price: scope.Prices.Of(cut))).ToDictionary(group => group.Key, group => group.Count());
         foreach (var purchase in scope.Plan.Purchases)
         {
             var key = (purchase.Offer.Offer.Id, purchase.Offer.Size, purchase.Offer.Price);

@@ -9,8 +9,9 @@ internal static class Totals
     public static void Check(AuditScope scope)
     {
         var problem = scope.Problem;
-        Require("wood costs", scope.Plan.WoodCost, scope.Cuts.Where(cut => cut.Offer is not null).Select(cut => cut.Offer!.Price));
+        Require("wood costs", scope.Plan.WoodCost, scope.Cuts.Where(cut => cut.Offer is not null).Select(scope.Prices.Of));
         Require("items cost", scope.Plan.ItemCost, problem.Design.Items.Select(item => item.UnitPrice * item.Quantity));
+        Charges.Check(scope);
         Require("worth is consumed", scope.Plan.WorthConsumed, scope.Cuts.Where(cut => cut.Stock is not null)
             .Select(cut => Worth.Aged(OfPiece(cut.Stock!.Species, cut.Stock.Size), cut.Stock, problem.Today)));
         Require("worth is returned", scope.Plan.WorthReturned, scope.Cuts.SelectMany(cut => cut.Board.Pieces.OfType<LeftoverPiece>()

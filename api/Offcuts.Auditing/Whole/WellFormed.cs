@@ -10,7 +10,7 @@ internal static class WellFormed
 {
     public static void Check(Plan plan, Findings findings)
     {
-        if (plan.Boards is null || plan.GlueUps is null || plan.Laminations is null || plan.Purchases is null || plan.Missing is null || plan.Counts is null
+        if (plan.Boards is null || plan.GlueUps is null || plan.Laminations is null || plan.Purchases is null || plan.Missing is null || plan.Counts is null || plan.Charges is null
             || plan.Run is null)
         {
             findings.Add(AuditRule.WellFormed, $"A list of the plan or the record of its run is not there.");
@@ -32,6 +32,10 @@ internal static class WellFormed
             plan.Laminations.All(lamination => lamination is { Part: not null, Species: not null, Layers: not null } && lamination.Layers.All(layer => layer is not null)),
             AuditRule.WellFormed, $"A list of layers lacks something.");
 
+        findings.Require(
+            plan.Charges.All(charge => charge is { Supplier: not null } && IsAmount(charge.Delivery) && IsAmount(charge.TopUp)) && IsAmount(plan.StopCost),
+            AuditRule.WellFormed, $"A charge names no supplier or is beyond all limits.");
+
         foreach (var (index, purchase) in plan.Purchases.Index())
         {
             findings.Require(
@@ -52,6 +56,8 @@ internal static class WellFormed
                 AuditRule.WellFormed, $"Missing part {index + 1} of the list has no name or no known reason.");
         }
     }
+
+    private static bool IsAmount(Money money) => money.MinorUnits is >= -MoneyText.MaxMinorUnits and <= MoneyText.MaxMinorUnits * Limits.MaxEntries;
 
     private static bool IsSound(BoardCut? board) =>
         board is { Species: not null, Defects: not null, Pieces: not null, Cuts: not null }

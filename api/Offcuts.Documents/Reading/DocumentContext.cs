@@ -82,8 +82,13 @@ internal sealed class DocumentContext
         return (size, isNominal);
     }
 
-    public Money Price(Fields fields, string key) => fields.TryRead(
-        fields.Required(key), (string text, out Money value, out string? error) => MoneyText.TryParse(text, currency, out value, out error), out var price)
+    public Money Price(Fields fields, string key) => Price(fields, fields.Required(key));
+
+    /// <summary>An amount; nothing if the key is not there.</summary>
+    public Money OptionalPrice(Fields fields, string key) => Price(fields, fields.Optional(key));
+
+    private Money Price(Fields fields, Node? node) => fields.TryRead(
+        node, (string text, out Money value, out string? error) => MoneyText.TryParse(text, currency, out value, out error), out var price)
         ? price : default;
 
     /// <summary>The ids of the species and the classes that a key lists.</summary>

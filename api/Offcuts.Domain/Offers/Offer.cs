@@ -33,6 +33,9 @@ public sealed record Offer
     /// <summary>In which sizes it comes and how it is priced.</summary>
     public required OfferForm Form { get; init; }
 
+    /// <summary>Lower prices for whoever buys much, each from more than the one before and for less; empty if there are none.</summary>
+    public IReadOnlyList<PriceStep> Steps { get; init; } = [];
+
     /// <summary>How many pieces of this offer can be had in all sizes together; null for as many as wanted.</summary>
     public int? Available { get; init; }
 }

@@ -19,6 +19,7 @@ public static class OfferRules
         }
 
         CheckForm(offer, faults);
+        CheckSteps(offer, faults);
         return faults.Found;
     }
 
@@ -48,6 +49,26 @@ public static class OfferRules
         if (offer.Kind == BoardKind.Sheet && offer.Form is not ByThePiece)
         {
             faults.Add("#", $"Sheets are sold by the piece: give their size and the price of one.");
+        }
+    }
+
+    private static void CheckSteps(Offer offer, FaultList faults)
+    {
+        faults.Count("#/steps", offer.Steps.Count, 0, Limits.MaxSteps);
+        var (from, price) = (0m, StepPrices.UnitPrice(offer));
+        foreach (var (index, step) in offer.Steps.Index())
+        {
+            if (step.From <= from || step.From > PriceStep.MostFrom || (offer.Form is ByThePiece && step.From != decimal.Floor(step.From)))
+            {
+                faults.Add($"#/steps/{index}/from", $"{step.From}: give more than {from} and at most {PriceStep.MostFrom}, whole pieces of what is sold by the piece.");
+            }
+
+            if (step.Price < Money.Zero || step.Price >= price)
+            {
+                faults.Add($"#/steps/{index}/price", $"{step.Price.MinorUnits} minor units: give zero or more and less than the {price.MinorUnits} before it.");
+            }
+
+            (from, price) = (step.From, step.Price);
         }
     }
 

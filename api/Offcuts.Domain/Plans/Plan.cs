@@ -33,7 +33,13 @@ public sealed record Plan
     /// <summary>Money spent on what is bought ready made.</summary>
     public required Money ItemCost { get; init; }
 
-    /// <summary>No plan for the same parts (those not missing) under the same cutting rules spends less on wood than this.</summary>
+    /// <summary>What suppliers charge beyond the wood and the items, by supplier; only those that charge anything.</summary>
+    public IReadOnlyList<SupplierCharge> Charges { get; init; } = [];
+
+    /// <summary>What the suppliers after the first count in the choice between plans (<see cref="Shop.SecondStop"/>); it is not spent.</summary>
+    public Money StopCost { get; init; }
+
+    /// <summary>No plan for the same parts (those not missing) under the same cutting rules has a smaller <see cref="Outlay"/> than this.</summary>
     public required Money WoodBound { get; init; }
 
     /// <summary>Worth of the shop's own boards that the plan cuts up.</summary>
@@ -41,6 +47,9 @@ public sealed record Plan
 
     /// <summary>Worth of the leftovers that go back to the rack, those of bought boards included.</summary>
     public required Money WorthReturned { get; init; }
+
+    /// <summary>What its builds would cost one after another, in each order that was tried; empty for a plan of one build.</summary>
+    public IReadOnlyList<BuildOrder> OneAfterAnother { get; init; } = [];
 
     /// <summary>How the plan was found.</summary>
     public required PlanRun Run { get; init; }
@@ -50,17 +59,23 @@ public sealed record Plan
     public Purchase PurchaseOf(BoardCut board) =>
         Purchases.First(purchase => purchase.Offer.Offer.Id == board.OfferId && purchase.Offer.Size == board.Size);
 
-    /// <summary>All money.</summary>
-    public Money TotalCost => WoodCost + ItemCost;
+    /// <summary>Money spent on what suppliers charge beyond the wood and the items.</summary>
+    public Money ChargeCost => new(Charges.Sum(charge => charge.Total.MinorUnits));
 
-    /// <summary>How far the cost of the wood may be above the best possible: (cost - bound) / cost; 0 when proved or free.</summary>
-    public decimal Gap => WoodCost.MinorUnits == 0 ? 0m : (decimal)(WoodCost - WoodBound).MinorUnits / WoodCost.MinorUnits;
+    /// <summary>All money.</summary>
+    public Money TotalCost => WoodCost + ItemCost + ChargeCost;
+
+    /// <summary>What plans are chosen by: the wood, the charges, and what further suppliers count. Where there are no terms and no stops it is the wood.</summary>
+    public Money Outlay => WoodCost + ChargeCost + StopCost;
+
+    /// <summary>How far the outlay may be above the best possible: (outlay - bound) / outlay; 0 when proved or free.</summary>
+    public decimal Gap => Outlay.MinorUnits == 0 ? 0m : (decimal)(Outlay - WoodBound).MinorUnits / Outlay.MinorUnits;
 }
 
 /// <summary>How far a plan is known to be the best.</summary>
 public enum PlanStatus
 {
-    /// <summary>All parts are there and nothing cheaper exists: the bound equals the cost.</summary>
+    /// <summary>All parts are there and nothing cheaper exists: the bound equals the outlay.</summary>
     Proved,
 
     /// <summary>All parts are there; something cheaper may exist, by no more than the gap.</summary>

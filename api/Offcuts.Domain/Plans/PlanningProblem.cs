@@ -9,8 +9,14 @@ public sealed record PlanningProblem
     /// <summary>What can be bought.</summary>
     public IReadOnlyList<Offer> Offers { get; init; } = [];
 
+    /// <summary>What suppliers ask beyond their prices; a supplier that is not named asks nothing.</summary>
+    public IReadOnlyList<SupplierTerms> Terms { get; init; } = [];
+
     /// <summary>What is to be built; every part and panel names concrete species ids (see <see cref="DesignResolver"/>).</summary>
     public required Design Design { get; init; }
+
+    /// <summary>The builds of a joint design (<see cref="JointDesign"/>), the most important first; empty where there is only one.</summary>
+    public IReadOnlyList<string> Builds { get; init; } = [];
 
     /// <summary>How the shop works.</summary>
     public required Shop Shop { get; init; }

@@ -131,6 +131,11 @@ public sealed record Shop
     /// <summary>For how many days a moisture reading counts. Default 180 (this project's judgement: by then the season has changed).</summary>
     public int ReadingDays { get; init; } = 180;
 
+    /// <summary>
+    /// What every supplier after the first must save to be worth the stop: it counts in the choice between plans as if it were spent. Default nothing.
+    /// </summary>
+    public Money SecondStop { get; init; }
+
     /// <summary>For how many days an accepted plan of which nothing is cut holds its boards; null (the default) for as long as nobody releases them.</summary>
     public int? HoldDays { get; init; }
 }

@@ -49,6 +49,7 @@ public static class ShopRules
         Machine(faults, "#/widePanel", "width of a wide panel", shop.WidePanel);
         faults.Count("#/readingDays", shop.ReadingDays, 1, LongestHold);
         CheckClimate(shop.Climate, faults);
+        faults.Price("#/secondStop", shop.SecondStop);
         if (shop.HoldDays is { } days)
         {
             faults.Count("#/holdDays", days, 1, LongestHold);

@@ -26,9 +26,9 @@ internal static class OfferEndpoints
 
     private static Ok<PriceListRecord> GetPriceList(string supplier, OfferStore offers, Workshop workshop)
     {
-        var (updated, found) = offers.Find(supplier) ?? throw NoPriceList(supplier);
+        var (updated, found, terms) = offers.Find(supplier) ?? throw NoPriceList(supplier);
         var records = Read(found, workshop);
-        return TypedResults.Ok(new PriceListRecord(supplier, updated, records, records[0].SupplierName));
+        return TypedResults.Ok(new PriceListRecord(supplier, updated, records, records[0].SupplierName, OfferMapping.ReadTerms(terms)));
     }
 
     private static async Task<Results<Created<PriceListRecord>, Ok<PriceListRecord>>> StoreAsync(
@@ -42,8 +42,9 @@ internal static class OfferEndpoints
     private static Results<Created<PriceListRecord>, Ok<PriceListRecord>> Replace(ReadPriceList list, OfferStore store, Workshop workshop)
     {
         var (updated, isNew) = store.Replace(list.Supplier, [.. list.Offers.Zip(list.Records, (offer, record) => new StoredOffer(
-            offer.Id, offer.Species, offer.Kind, offer.Thickness, JsonSerializer.Serialize(record, WireJson.Default.OfferRecord)))]);
-        var answer = new PriceListRecord(list.Supplier, updated, Named(list.Records, workshop), list.SupplierName);
+            offer.Id, offer.Species, offer.Kind, offer.Thickness, JsonSerializer.Serialize(record, WireJson.Default.OfferRecord)))],
+            list.Terms is { } terms ? JsonSerializer.Serialize(terms, WireJson.Default.TermsRecord) : null);
+        var answer = new PriceListRecord(list.Supplier, updated, Named(list.Records, workshop), list.SupplierName, list.Terms);
         return isNew ? TypedResults.Created($"/v1/price-lists/{list.Supplier}", answer) : TypedResults.Ok(answer);
     }
 

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Http;
@@ -12,7 +13,7 @@ internal static class OfferMapping
     public static OfferRecord WithId(OfferEntry entry, string supplier, string? supplierName, int index) => new(
         entry.Id ?? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{supplier}/{index + 1}"),
         supplier, entry.Species, entry.ThicknessMm, entry.Name, entry.Kind, entry.Surface, entry.Appearance,
-        entry.ByThePiece, entry.ByRunningLength, entry.ByVolume, entry.Available, supplierName);
+        entry.ByThePiece, entry.ByRunningLength, entry.ByVolume, entry.Available, supplierName, Steps: entry.Steps);
 
     public static Offer ToOffer(OfferRecord record, SpeciesCatalogue catalogue, string currency, string at, Faults faults)
     {
@@ -32,6 +33,7 @@ internal static class OfferMapping
             Surface = faults.Word<Surface>($"{at}/surface", record.Surface),
             Appearance = faults.Word<Appearance>($"{at}/appearance", record.Appearance),
             Form = ToForm(record, currency, at, faults),
+            Steps = ToSteps(record, currency, at, faults),
             Available = record.Available is { } available ? faults.Count($"{at}/available", available, 0, Limits.MaxQuantity) : null,
         };
         faults.AddRules(
@@ -44,7 +46,8 @@ internal static class OfferMapping
     {
         var record = new OfferRecord(
             offer.Id, offer.Supplier, offer.Species, offer.Thickness.Millimetres, offer.Name, Words.Of(offer.Kind),
-            Words.Of(offer.Surface), Words.Of(offer.Appearance), Available: offer.Available, SupplierName: offer.SupplierName);
+            Words.Of(offer.Surface), Words.Of(offer.Appearance), Available: offer.Available, SupplierName: offer.SupplierName,
+            Steps: offer.Steps.Count == 0 ? null : [.. offer.Steps.Select(step => new PriceStepRecord(step.From, MoneyText.ToDecimal(step.Price, currency)))]);
         return offer.Form switch
         {
             ByThePiece piece => record with
@@ -62,6 +65,24 @@ internal static class OfferMapping
             _ => throw new ArgumentException($"Unknown form of offer {offer.Id}.", nameof(offer)),
         };
     }
+
+    /// <summary>What a supplier asks beyond its prices; null where that is nothing.</summary>
+    public static TermsRecord? ToRecord(SupplierTerms terms, string currency) =>
+        terms.Any ? new TermsRecord(MoneyText.ToDecimal(terms.Delivery, currency), MoneyText.ToDecimal(terms.MinimumOrder, currency)) : null;
+
+    /// <summary>The terms as they are stored.</summary>
+    public static TermsRecord? ReadTerms(string? stored) => stored is null ? null : JsonSerializer.Deserialize(stored, WireJson.Default.TermsRecord);
+
+    /// <summary>What a supplier asks beyond its prices.</summary>
+    public static SupplierTerms ToTerms(string supplier, TermsRecord? record, string currency, string at, Faults faults) => record is null ? new SupplierTerms(supplier) : new(supplier)
+    {
+        Delivery = faults.Money($"{at}/delivery", record.Delivery, currency),
+        MinimumOrder = faults.Money($"{at}/minimumOrder", record.MinimumOrder, currency),
+    };
+
+    private static List<PriceStep> ToSteps(OfferRecord record, string currency, string at, Faults faults) =>
+        [.. faults.Entries($"{at}/steps", record.Steps, Limits.MaxSteps).Select(step => new PriceStep(
+            step.Entry.From, faults.Money($"{at}/steps/{step.Index}/price", step.Entry.Price, currency)))];
 
     private static OfferForm ToForm(OfferRecord record, string currency, string at, Faults faults)
     {

@@ -6,8 +6,8 @@ using Offcuts.Host.Shops;
 
 namespace Offcuts.Host.Offers;
 
-/// <summary>A price list as it was read: its offers, and each as it is written on the wire.</summary>
-internal sealed record ReadPriceList(string Supplier, string? SupplierName, IReadOnlyList<Offer> Offers, IReadOnlyList<OfferRecord> Records);
+/// <summary>A price list as it was read: its offers and each as it is written on the wire, and the supplier's terms (null for none).</summary>
+internal sealed record ReadPriceList(string Supplier, string? SupplierName, IReadOnlyList<Offer> Offers, IReadOnlyList<OfferRecord> Records, TermsRecord? Terms);
 
 /// <summary>Reads a supplier's price list, as people write it or as JSON.</summary>
 internal sealed class PriceListReader(Workshop workshop)
@@ -26,28 +26,29 @@ internal sealed class PriceListReader(Workshop workshop)
         var shop = workshop.Shop();
         var catalogue = workshop.Catalogue();
         var faults = new Faults();
-        var (supplier, name, offers) = RequestBody.IsDocument(request)
+        var (supplier, name, offers, terms) = RequestBody.IsDocument(request)
             ? ReadDocument(inPath, await RequestBody.ReadTextAsync(request, cancellationToken), shop, catalogue, faults)
             : ReadEntries(inPath, await RequestBody.ReadAsync(request, WireJson.Default.PriceListEntry, cancellationToken), shop, catalogue, faults);
         RefuseDoubles(offers, faults);
         faults.ThrowIfAny();
-        return new(supplier, name, offers, [.. offers.Select(offer => OfferMapping.ToRecord(offer, shop.Currency))]);
+        return new(supplier, name, offers, [.. offers.Select(offer => OfferMapping.ToRecord(offer, shop.Currency))], OfferMapping.ToRecord(terms, shop.Currency));
     }
 
-    private static (string Supplier, string? Name, List<Offer> Offers) ReadEntries(
+    private static (string Supplier, string? Name, List<Offer> Offers, SupplierTerms Terms) ReadEntries(
         string? inPath, PriceListEntry list, Shop shop, SpeciesCatalogue catalogue, Faults faults)
     {
         var supplier = Supplier(inPath, list.Supplier, faults);
         return (supplier, list.Supplier, [.. faults.Entries("#/offers", list.Offers, Limits.MaxOffers, least: 1).Select(entry => OfferMapping.ToOffer(
-            OfferMapping.WithId(entry.Entry, supplier, list.Supplier, entry.Index), catalogue, shop.Currency, $"#/offers/{entry.Index}", faults))]);
+            OfferMapping.WithId(entry.Entry, supplier, list.Supplier, entry.Index), catalogue, shop.Currency, $"#/offers/{entry.Index}", faults))],
+            OfferMapping.ToTerms(supplier, list.Terms, shop.Currency, "#/terms", faults));
     }
 
-    private static (string Supplier, string? Name, List<Offer> Offers) ReadDocument(
+    private static (string Supplier, string? Name, List<Offer> Offers, SupplierTerms Terms) ReadDocument(
         string? inPath, string text, Shop shop, SpeciesCatalogue catalogue, Faults faults)
     {
         var list = PriceListDocument.Parse(text, shop.Unit, catalogue, shop.Currency);
         var supplier = Supplier(inPath, list.Supplier, faults);
-        return (supplier, list.Supplier, [.. list.Offers.Select(offer => offer with { Supplier = supplier, SupplierName = list.Supplier })]);
+        return (supplier, list.Supplier, [.. list.Offers.Select(offer => offer with { Supplier = supplier, SupplierName = list.Supplier })], list.Terms with { Supplier = supplier });
     }
 
     private static string Supplier(string? inPath, string? named, Faults faults)

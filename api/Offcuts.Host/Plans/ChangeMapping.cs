@@ -20,7 +20,7 @@ internal static class ChangeMapping
         var text = new ChangeText(earlier.Problem, problem);
         return new ChangesRecord(
             MoneyText.ToDecimal(changes.EarlierWoodCost, changes.EarlierCurrency),
-            MoneyText.ToDecimal(changes.EarlierWoodCost + changes.EarlierItemCost, changes.EarlierCurrency),
+            MoneyText.ToDecimal(changes.EarlierWoodCost + changes.EarlierItemCost + changes.EarlierChargeCost, changes.EarlierCurrency),
             changes.EarlierCurrency,
             [.. changes.Boards.Select(board => new BoardChangeRecord(
                 Words.Of(board.Kind), board.Board.BoardId, board.Board.OfferId, board.Kind == BoardChangeKind.Dropped ? null : board.Board.Number,

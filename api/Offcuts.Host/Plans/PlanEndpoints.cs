@@ -23,6 +23,7 @@ internal static class PlanEndpoints
         app.MapMethods("/v1/plans", ["GET", "HEAD"], List);
         app.MapMethods("/v1/plans/{id}", ["GET", "HEAD"], Get);
         app.MapPost("/v1/plans/{id}/cancellation", CancelAsync);
+        app.MapMethods("/v1/plans/{id}/shopping", ["GET", "HEAD"], GetShopping);
         app.MapMethods("/v1/plans/{id}/problem", ["GET", "HEAD"], GetProblem);
     }
 
@@ -94,6 +95,18 @@ internal static class PlanEndpoints
         }
 
         return TypedResults.Ok(ToRecord(store.Find(run.Asked.Id)!, workshop));
+    }
+
+    private static Ok<ShoppingRecord> GetShopping(string id, PlanStore store, Workshop workshop)
+    {
+        var run = FindRun(id, store);
+        var catalogue = workshop.Catalogue();
+        var problem = ReadersUnit.ProblemOf(run, workshop, catalogue);
+        var plan = ResultReading.ToPlan(
+            JsonSerializer.Deserialize(run.Plan ?? throw new OffcutsException(ErrorCode.NotFound, $"Plan '{id}' is {Words.Of(run.State)} and has nothing to buy yet: ask for its state."), WireJson.Default.PlanResult)!, problem);
+        var design = new PlanDesign(run.Asked.DesignName, run.Asked.DesignVersion, run.Asked.DesignReference);
+        return TypedResults.Ok(new ShoppingRecord(
+            run.Asked.Id, design, problem.Shop.Currency, ShoppingLists.AtCounter(plan, problem, catalogue), MoneyText.ToDecimal(plan.TotalCost, problem.Shop.Currency)));
     }
 
     private static Ok<InlineProblem> GetProblem(string id, PlanStore store) => TypedResults.Ok(

@@ -23,7 +23,8 @@ internal sealed class ProblemBuilder(
     public (PlanningProblem Problem, PlanDesign Design, MadeWithRecord? MadeWith) Build(PlanRequest request, string? from)
     {
         var faults = new Faults();
-        var (problem, named, catalogue) = Read(request.Design, request.Inline, request.BudgetMs, request.Seed, from, faults);
+        var (problem, named, catalogue) = Read(request.Design, request.Inline, request.BudgetMs, request.Seed, from, faults, request.Designs);
+        problem = problem with { Offers = Without(problem.Offers, request.Without, faults) };
         var settings = DesignSettings.Read(problem.Design, request.With, request.Choose, faults);
         var (settled, madeWith) = settings.Apply(catalogue, faults);
         faults.ThrowIfAny();
@@ -37,14 +38,20 @@ internal sealed class ProblemBuilder(
     /// <param name="seed">Seed, which is checked.</param>
     /// <param name="from">Id of a plan whose boards count as free; null for none.</param>
     /// <param name="faults">Told what is wrong; what makes the rest unreadable is thrown.</param>
+    /// <param name="references">References of several stored designs to plan together; null for one design.</param>
     public (PlanningProblem Problem, PlanDesign Design, SpeciesCatalogue Catalogue) Read(
-        string? reference, InlineProblem? given, int budgetMs, int seed, string? from, Faults faults)
+        string? reference, InlineProblem? given, int budgetMs, int seed, string? from, Faults faults, IReadOnlyList<string>? references = null)
     {
         faults.Count("#/budgetMs", budgetMs, 100, 300_000);
         faults.Count("#/seed", seed, 0, int.MaxValue);
-        if ((reference is null) == (given?.Design is null))
+        if (new object?[] { reference, given?.Design, references }.Count(each => each is not null) != 1)
         {
-            faults.Add("#/design", "Give either the reference of a stored design here or a design in inline.");
+            faults.Add("#/design", "Give either the reference of a stored design here, or references in designs, or a design in inline.");
+        }
+
+        if (references is { } several)
+        {
+            faults.Count("#/designs", several.Count, 2, JointDesign.MaxBuilds);
         }
 
         faults.ThrowIfAny();
@@ -57,10 +64,10 @@ internal sealed class ProblemBuilder(
             shop = shop with { KeepRule = KeepRuleMapping.ToRule(rule, catalogue, "#/inline/keepRule", faults).Resolved(catalogue) };
         }
 
-        var stored = reference is null ? null : designs.Find(reference) ?? throw DesignEndpoints.NoDesign(reference);
-        var design = stored is null
-            ? DesignMapping.ToDesign(inline.Design!, catalogue, shop.Currency, "#/inline/design", faults)
-            : DesignMapping.ToDesign(JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!, catalogue, shop.Currency, "#/design", faults);
+        var stored = reference is null ? null : Find(reference);
+        var (design, builds) = references is not null ? JointDesign.Of([.. references.Index().Select(each => Settled(each.Item, catalogue, shop, $"#/designs/{each.Index}", faults))])
+            : (stored is null ? DesignMapping.ToDesign(inline.Design!, catalogue, shop.Currency, "#/inline/design", faults) : Read(stored, catalogue, shop, "#/design", faults), []);
+        builds = given?.Design is null ? builds : ProblemMapping.ToBuilds(inline.Builds, design, "#/inline/builds", faults);
         var wood = inline.Offers is { } offered
             ? ProblemMapping.ToOffers(offered, catalogue, shop.Currency, "#/inline/offers", faults)
             : offers.List(shop, catalogue, faults);
@@ -70,7 +77,11 @@ internal sealed class ProblemBuilder(
                 ? ProblemMapping.ToStock(stock, catalogue, clock.GetUtcNow(), "#/inline/stock", faults)
                 : boards.ListFree(heldBy: from),
             Offers = wood,
+            Terms = inline.Terms is null && inline.Offers is null
+                ? offers.Terms(shop, faults)
+                : ProblemMapping.ToTerms(inline.Terms, shop.Currency, "#/inline/terms", faults),
             Design = design,
+            Builds = builds,
             Shop = shop,
             Rates = inline.Rates is { } rates ? ProblemMapping.ToRates(rates, shop.Currency, "#/inline/rates", faults) : OfferRates.Of(wood),
             Reaches = inline.Places is { } said ? PlaceMapping.ToReaches(said, "#/inline/places", faults) : places.Reaches(),
@@ -78,5 +89,40 @@ internal sealed class ProblemBuilder(
         };
         faults.ThrowIfAny();
         return (problem, new PlanDesign(design.Name, stored?.Version ?? DesignMapping.Canonical(design, shop.Currency).Version, stored?.Reference), catalogue);
+    }
+
+    private StoredDesign Find(string reference) => designs.Find(reference) ?? throw DesignEndpoints.NoDesign(reference);
+
+    private static Design Read(StoredDesign stored, SpeciesCatalogue catalogue, Shop shop, string at, Faults faults) =>
+        DesignMapping.ToDesign(JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!, catalogue, shop.Currency, at, faults);
+
+    /// <summary>A design of several: what it leaves open has its defaults and the first answers.</summary>
+    private Design Settled(string reference, SpeciesCatalogue catalogue, Shop shop, string at, Faults faults)
+    {
+        var (settled, _) = DesignSettings.Read(Read(Find(reference), catalogue, shop, at, faults), null, null, faults).Apply(catalogue, faults);
+        return settled.HasAlternatives && Alternatives.Of(settled, catalogue.All) is [var first, ..] ? first.Design : settled;
+    }
+
+    private static IReadOnlyList<Offer> Without(IReadOnlyList<Offer> wood, IReadOnlyList<UnavailableRecord>? without, Faults faults)
+    {
+        foreach (var (index, record) in faults.Entries("#/without", without, Limits.MaxSizes))
+        {
+            var at = $"#/without/{index}";
+            if (record is { What: null, LengthMm: null })
+            {
+                faults.Add(at, "Say what is not to be had: an offer or a supplier, a length, or both.");
+                continue;
+            }
+
+            var gone = new Unavailable(record.What, record.LengthMm is { } length ? faults.Millimetres($"{at}/lengthMm", length) : null);
+            if (!gone.Concerns(wood))
+            {
+                faults.Add(at, $"No offer is left that is {(record.What is null ? "" : $"of '{record.What}'")}{(record is { What: not null, LengthMm: not null } ? " and " : "")}{(record.LengthMm is null ? "" : "of this length")}: list the offers to see which there are.");
+            }
+
+            wood = gone.From(wood);
+        }
+
+        return wood;
     }
 }

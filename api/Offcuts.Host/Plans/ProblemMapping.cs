@@ -29,7 +29,10 @@ internal static class ProblemMapping
                 problem.Rates.PerBoardFoot.ToDictionary(rate => rate.Key, rate => MoneyText.ToDecimal(rate.Value, currency))),
             problem.Today,
             PlaceMapping.ToRecords(problem.Reaches),
-            problem.Shop.KeepRule.Entries.Count == 0 ? null : KeepRuleMapping.ToEntry(problem.Shop.KeepRule));
+            problem.Shop.KeepRule.Entries.Count == 0 ? null : KeepRuleMapping.ToEntry(problem.Shop.KeepRule),
+            problem.Terms.Count == 0 ? null : [.. problem.Terms.Select(terms => new SupplierTermsRecord(
+                terms.Supplier, MoneyText.ToDecimal(terms.Delivery, currency), MoneyText.ToDecimal(terms.MinimumOrder, currency)))],
+            problem.Builds.Count == 0 ? null : problem.Builds);
     }
 
     /// <summary>The problem that a run was stored with: complete, its species settled.</summary>
@@ -47,6 +50,8 @@ internal static class ProblemMapping
             Rates = ToRates(record.Rates!, shop.Currency, "#/rates", faults),
             Today = record.Today!.Value,
             Reaches = PlaceMapping.ToReaches(record.Places ?? [], "#/places", faults),
+            Terms = ToTerms(record.Terms, shop.Currency, "#/terms", faults),
+            Builds = record.Builds ?? [],
         };
         faults.ThrowIfAny();
         return problem;
@@ -96,6 +101,47 @@ internal static class ProblemMapping
             }
 
             found.Add(OfferMapping.ToOffer(record, catalogue, currency, $"{at}/{index}", faults));
+        }
+
+        return found;
+    }
+
+    /// <summary>The builds of a joint design: each has parts of its own, and each part is of one.</summary>
+    public static IReadOnlyList<string> ToBuilds(IReadOnlyList<string>? builds, Design design, string at, Faults faults)
+    {
+        List<string> found = [.. faults.Entries(at, builds, JointDesign.MaxBuilds).Select(build => build.Entry)];
+        if (found.Count == 0)
+        {
+            return [];
+        }
+
+        if (found.Distinct(StringComparer.Ordinal).Count() < found.Count)
+        {
+            faults.Add(at, "A build stands twice: give each a name of its own.");
+        }
+
+        var names = design.Parts.Select(part => part.Name).Concat(design.Panels.Select(panel => panel.Name)).Concat(design.Groups.Select(group => group.Name)).ToList();
+        if (names.Find(name => found.Count(build => JointDesign.IsOf(name, build)) != 1) is { } stray)
+        {
+            faults.Add(at, $"'{stray}' is of none of the builds, or of several: its name begins with the name of its build, a colon and a space.");
+        }
+
+        return found;
+    }
+
+    public static List<SupplierTerms> ToTerms(IReadOnlyList<SupplierTermsRecord>? terms, string currency, string at, Faults faults)
+    {
+        var suppliers = new HashSet<string>(StringComparer.Ordinal);
+        var found = new List<SupplierTerms>();
+        foreach (var (index, record) in faults.Entries(at, terms, Limits.MaxEntries))
+        {
+            faults.Text($"{at}/{index}/supplier", record.Supplier, Limits.MaxName, required: true);
+            if (!suppliers.Add(Slug.Of(record.Supplier)))
+            {
+                faults.Add($"{at}/{index}/supplier", $"'{record.Supplier}' stands twice: say all its terms once.");
+            }
+
+            found.Add(OfferMapping.ToTerms(record.Supplier, new TermsRecord(record.Delivery, record.MinimumOrder), currency, $"{at}/{index}", faults));
         }
 
         return found;

@@ -38,7 +38,7 @@ internal sealed class ProgressReporter(string id, PlanStore store, string curren
     }
 
     /// <summary>Where the search ended.</summary>
-    public static string Last(Plan plan, string currency) => Write(plan.Run.Elapsed, plan.WoodCost, plan.WoodBound, currency);
+    public static string Last(Plan plan, string currency) => Write(plan.Run.Elapsed, plan.Outlay, plan.WoodBound, currency);
 
     private static string Write(TimeSpan elapsed, Money? cost, Money bound, string currency) => JsonSerializer.Serialize(
         new PlanProgressRecord(

@@ -19,7 +19,7 @@ internal static class ResultMapping
             InCurrency(plan.WoodBound), decimal.Round(plan.Gap, 6), InCurrency(plan.WorthConsumed), InCurrency(plan.WorthReturned),
             [.. plan.Boards.Select(board => ToRecord(board, board.BoardId is { } id ? stock.GetValueOrDefault(id) : null, problem, catalogue))],
             [.. plan.GlueUps.Select(glueUp => ToRecord(glueUp, catalogue))],
-            [.. plan.Purchases.Select(purchase => ToRecord(purchase, currency, catalogue))],
+            [.. plan.Purchases.Select(purchase => ToRecord(purchase, plan.Purchases, currency, catalogue))],
             ShoppingLists.Of(plan, problem, catalogue),
             [.. plan.Missing.Select(missing => new MissingRecord(
                 missing.Name, missing.Quantity, Words.Of(missing.Reason), PlanText.Of(missing, problem), missing.Closest,
@@ -32,7 +32,8 @@ internal static class ResultMapping
             [.. plan.Counts.Select(count => ToRecord(count, problem))],
             [.. plan.Laminations.Select(lamination => LaminationMapping.ToRecord(lamination, problem, catalogue))],
             ChangeMapping.ToRecord(plan, problem),
-            MovementMapping.Of(plan, problem, catalogue));
+            MovementMapping.Of(plan, problem, catalogue), InCurrency(plan.ChargeCost), InCurrency(plan.StopCost),
+            problem.Builds.Count == 0 ? null : TogetherMapping.ToRecord(plan, problem));
 
         decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
     }
@@ -42,26 +43,25 @@ internal static class ResultMapping
         count.Gaps is { } gaps ? new GapsRecord(gaps.Number, gaps.Total.Millimetres, gaps.Nearest(problem.Shop.Unit).Millimetres) : null,
         CountText.Of(count, problem.Design.Parts.First(part => part.Name == count.Part), problem.Shop.Unit));
 
-    public static PurchaseRecord ToRecord(Purchase purchase, string currency, SpeciesCatalogue catalogue)
+    /// <summary>A purchase at the price that all purchases of its offer reach.</summary>
+    public static PurchaseRecord ToRecord(Purchase purchase, IReadOnlyList<Purchase> all, string currency, SpeciesCatalogue catalogue)
     {
         var offer = purchase.Offer.Offer;
+        var price = StepPrices.UnitPrice(offer, all.Where(other => other.Offer.Offer.Id == offer.Id).Select(other => (other.Offer, other.Count)));
         return new(
             offer.Id, offer.Supplier, offer.Name, Words.Of(offer.Kind), offer.Species, Words.Of(offer.Surface),
             ShopMapping.ToRecord(purchase.Offer.Size), purchase.Count, MoneyText.ToDecimal(purchase.Offer.Price, currency),
-            MoneyText.ToDecimal(purchase.Cost, currency), offer.SupplierName, catalogue.NameOf(offer.Species), ToRate(offer, currency));
+            MoneyText.ToDecimal(purchase.Cost, currency), offer.SupplierName, catalogue.NameOf(offer.Species),
+            new RateRecord(MoneyText.ToDecimal(price, currency), Unit(offer)));
     }
 
-    private static RateRecord ToRate(Offer offer, string currency)
+    private static string Unit(Offer offer) => offer.Form switch
     {
-        var (price, unit) = offer.Form switch
-        {
-            ByThePiece piece => (piece.PricePerPiece, "piece"),
-            ByRunningLength running => (running.Price, Words.Of(running.Unit)),
-            ByVolume volume => (volume.Price, Words.Of(volume.Unit)),
-            _ => throw new ArgumentException($"Unknown form of offer {offer.Id}.", nameof(offer)),
-        };
-        return new(MoneyText.ToDecimal(price, currency), unit);
-    }
+        ByThePiece => "piece",
+        ByRunningLength running => Words.Of(running.Unit),
+        ByVolume volume => Words.Of(volume.Unit),
+        _ => throw new ArgumentException($"Unknown form of offer {offer.Id}.", nameof(offer)),
+    };
 
     public static int Milliseconds(TimeSpan time) => (int)time.TotalMilliseconds;
 

@@ -27,6 +27,9 @@ internal static class ResultReading
                 Word<WarningKind>(warning.Code), warning.Subject, Mm(warning.ValueMm), Mm(warning.LimitMm)))],
             WoodCost = ToMoney(result.WoodCost),
             ItemCost = ToMoney(result.ItemCost),
+            Charges = [.. result.ShoppingLists.Where(list => list.Delivery + list.TopUp > 0)
+                .Select(list => new SupplierCharge(list.Supplier!, ToMoney(list.Delivery), ToMoney(list.TopUp)))],
+            StopCost = ToMoney(result.StopCost),
             WoodBound = ToMoney(result.WoodBound),
             WorthConsumed = ToMoney(result.WorthConsumed),
             WorthReturned = ToMoney(result.WorthReturned),

@@ -11,24 +11,43 @@ internal static class ShoppingLists
     public static IReadOnlyList<ShoppingList> Of(Plan plan, PlanningProblem problem, SpeciesCatalogue catalogue)
     {
         var currency = problem.Shop.Currency;
-        // A design names a supplier as people do, an offer as paths do.
-        var wood = plan.Purchases.ToLookup(purchase => Slug.Of(purchase.Offer.Offer.Supplier), StringComparer.Ordinal);
-        var items = problem.Design.Items.ToLookup(item => item.Supplier is { } name ? Slug.Of(name) : "", StringComparer.Ordinal);
-        return [.. wood.Select(group => group.Key).Union(items.Select(group => group.Key), StringComparer.Ordinal)
-            .OrderBy(supplier => supplier.Length == 0).ThenBy(supplier => supplier, StringComparer.Ordinal)
-            .Select(supplier => new ShoppingList(
-                supplier.Length == 0 ? null : supplier,
-                [.. wood[supplier].Select(purchase => ResultMapping.ToRecord(purchase, currency, catalogue))],
-                [.. items[supplier].Select(item => DesignMapping.ToRecord(item, currency))],
-                MoneyText.ToDecimal(
-                    new Money(wood[supplier].Sum(purchase => purchase.Cost.MinorUnits) + items[supplier].Sum(item => (item.UnitPrice * item.Quantity).MinorUnits)),
-                    currency),
-                Name(supplier, problem)))];
+        return [.. SupplierOrders.Of(problem, plan.Purchases).Select(order => new ShoppingList(
+            order.IsAnywhere ? null : order.Supplier,
+            [.. order.Wood.Select(purchase => ResultMapping.ToRecord(purchase, plan.Purchases, currency, catalogue))],
+            [.. order.Items.Select(item => DesignMapping.ToRecord(item, currency))],
+            MoneyText.ToDecimal(order.Total, currency),
+            SupplierOrders.NameOf(problem, order.Supplier),
+            MoneyText.ToDecimal(order.Charge.Delivery, currency),
+            MoneyText.ToDecimal(order.Charge.TopUp, currency)))];
     }
 
-    // The price list's spelling before the design's.
-    private static string? Name(string supplier, PlanningProblem problem) =>
-        problem.Offers.Where(offer => Slug.Of(offer.Supplier) == supplier).Select(offer => offer.SupplierName)
-            .Concat(problem.Design.Items.Select(item => item.Supplier).Where(name => name is not null && Slug.Of(name) == supplier))
-            .FirstOrDefault(name => name is not null);
+    /// <summary>The same in the words of the counter, for a person to take along.</summary>
+    public static IReadOnlyList<CounterList> AtCounter(Plan plan, PlanningProblem problem, SpeciesCatalogue catalogue)
+    {
+        var currency = problem.Shop.Currency;
+        return [.. SupplierOrders.Of(problem, plan.Purchases).Select(order => new CounterList(
+            order.IsAnywhere ? null : order.Supplier,
+            SupplierOrders.NameOf(problem, order.Supplier),
+            [.. order.Wood.GroupBy(purchase => purchase.Offer.Offer.Id, StringComparer.Ordinal).Select(wood => ToRecord([.. wood], problem, catalogue))],
+            [.. order.Items.Select(item => DesignMapping.ToRecord(item, currency))],
+            MoneyText.ToDecimal(order.Goods, currency),
+            MoneyText.ToDecimal(order.Charge.Delivery, currency),
+            MoneyText.ToDecimal(order.Charge.TopUp, currency),
+            MoneyText.ToDecimal(order.Total, currency)))];
+    }
+
+    private static CounterWood ToRecord(IReadOnlyList<Purchase> wood, PlanningProblem problem, SpeciesCatalogue catalogue)
+    {
+        var (offer, currency) = (wood[0].Offer.Offer, problem.Shop.Currency);
+        return new CounterWood(
+            offer.Id, offer.Name, offer.Species,
+            ShoppingText.Wood(offer, catalogue.NameOf(offer.Species), problem.Shop.Unit), ShoppingText.Quantity(wood), ShoppingText.Rate(wood, currency),
+            offer.Kind == BoardKind.Sheet ? null : decimal.Round(wood.Sum(purchase => BoardMeasure.BoardFeet(purchase.Offer.Size) * purchase.Count), 3),
+            [.. wood.Select(purchase => new CounterPieces(
+                purchase.Count, ShoppingText.Size(purchase, problem.Shop.Unit), ShopSize(purchase), MoneyText.ToDecimal(purchase.Offer.Price, currency),
+                MoneyText.ToDecimal(purchase.Cost, currency)))],
+            ShoppingText.Advice(offer), MoneyText.ToDecimal(new Money(wood.Sum(purchase => purchase.Cost.MinorUnits)), currency));
+    }
+
+    private static SizeRecord ShopSize(Purchase purchase) => Shops.ShopMapping.ToRecord(purchase.Offer.Size);
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Offcuts.Domain;
 using Offcuts.Host.Http;
+using Offcuts.Host.Offers;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Plans;
@@ -16,6 +17,10 @@ internal sealed class StoredOffers(OfferStore store)
             [.. found.Select(content => JsonSerializer.Deserialize(content, WireJson.Default.OfferRecord)!)],
             catalogue, shop.Currency, "#/offers", faults);
     }
+
+    /// <summary>What their suppliers ask beyond the prices.</summary>
+    public List<SupplierTerms> Terms(Shop shop, Faults faults) => [.. store.ListTerms().Select(terms =>
+        OfferMapping.ToTerms(terms.Supplier, OfferMapping.ReadTerms(terms.Terms), shop.Currency, "#/terms", faults))];
 
     /// <summary>What wood is worth by them: the rates with which plans are made.</summary>
     public WorthRates Rates(Shop shop, SpeciesCatalogue catalogue)

@@ -64,14 +64,17 @@ internal static class Examples
             species: [ash, walnut]
         """;
 
+    public const string QueueEntry = """{"design":"wall-shelf"}""";
+
     public const string PriceList = """
-        {"supplier":"Riverbend","offers":[{"species":"white-ash","thicknessMm":25.4,
-         "byVolume":{"widthsMm":[127,152.4],"lengthsMm":[1828.8,2438.4],"price":6.2,"unit":"board-foot"}}]}
+        {"supplier":"Riverbend","terms":{"delivery":45,"minimumOrder":120},"offers":[{"species":"white-ash","thicknessMm":25.4,
+         "byVolume":{"widthsMm":[127,152.4],"lengthsMm":[1828.8,2438.4],"price":6.2,"unit":"board-foot"},"steps":[{"from":50,"price":5.8}]}]}
         """;
 
     public const string PriceListDocument = """
         supplier: Riverbend
         unit: in
+        delivery: 45.00
         offers:
           - species: ash
             thickness: 4/4

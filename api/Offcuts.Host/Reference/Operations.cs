@@ -163,7 +163,12 @@ internal static class Operations
             ],
         },
 
-        new("POST", "/v1/plans", "createPlan", "Asks for a plan, or with from for one that starts from an earlier plan, keeps what it can of that and says what has changed. A design that leaves something open is planned with the values in with and the answers in choose. Send Prefer: wait=N to wait up to N seconds for it; else ask again at the Location.")
+        new("GET", "/v1/queue", "getQueue", "The builds that wait, the most important first."),
+        new("POST", "/v1/queue", "addToQueue", "Adds a build to the queue; the queue as it is then.") { Body = typeof(QueueEntry), Example = Examples.QueueEntry },
+        new("POST", "/v1/queue/{id}/moves", "moveInQueue", "Moves a build to another place in the queue.") { Body = typeof(QueueMove), Example = """{"position":1}""" },
+        new("DELETE", "/v1/queue/{id}", "removeFromQueue", "Takes a build out of the queue."),
+
+        new("POST", "/v1/plans", "createPlan", "Asks for a plan of one design, or with designs of several together (the queue's, say, in its order); or with from for one that starts from an earlier plan, keeps what it can of that and says what has changed; with without for one that leaves out what a yard does not have. A design that leaves something open is planned with the values in with and the answers in choose. Send Prefer: wait=N to wait up to N seconds for it; else ask again at the Location.")
         {
             Body = typeof(PlanRequest),
             Example = Examples.Plan,
@@ -182,6 +187,11 @@ internal static class Operations
             Example = Examples.Closing,
         },
         new("GET", "/v1/plans/{id}/problem", "getPlanProblem", "All that the plan was made from; may be sent back as the inline of a new request."),
+        new("GET", "/v1/plans/{id}/shopping", "getShopping", "What to buy for a plan: a list for each supplier in the words of the counter, with totals."),
+        new("GET", "/v1/plans/{id}/worth-having", "getWorthHaving", "What one more offcut would save of what the plan spends, by size; each is planned for again, so the answer takes as long as budgetMs.")
+        {
+            Query = [("budgetMs", "Time allowed in milliseconds, 500 to 20000; 6000 if left out.")],
+        },
         new("GET", "/v1/plans/{id}/cut-sheet", "getCutSheet", "The printable cut sheet, one self-contained HTML page."),
         new("GET", "/v1/plans/{id}/diagrams/{number}", "getDiagram", "The cutting diagram of one board of the plan, SVG."),
 

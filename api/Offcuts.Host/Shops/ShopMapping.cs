@@ -47,6 +47,7 @@ internal static class ShopMapping
             ResawKerf = Size("resawKerfMm", entry.ResawKerfMm, standard.ResawKerf, zeroAllowed: true),
             ResawCleanup = Size("resawCleanupMm", entry.ResawCleanupMm, standard.ResawCleanup, zeroAllowed: true),
             HoldDays = entry.HoldDays,
+            SecondStop = entry.SecondStop is { } stop ? faults.Money($"{at}/secondStop", stop, entry.Currency ?? standard.Currency) : standard.SecondStop,
             EstimateMargin = ToAllowances("estimateMargin", entry.EstimateMargin, standard.EstimateMargin),
             WidePanel = Size("widePanelMm", entry.WidePanelMm, standard.WidePanel),
             Climate = entry.Climate is { } air ? new Climate(air.LowHumidityPercent, air.HighHumidityPercent, air.TemperatureCelsius) : standard.Climate,
@@ -72,7 +73,8 @@ internal static class ShopMapping
         ToRecord(shop.SkipPlaned), shop.FlatEnough.Millimetres, shop.EndTrimChecked.Millimetres, shop.EndTrimUnknown.Millimetres,
         shop.FactoryEdgeTrim.Millimetres,
         Words.Of(shop.ShortBlanks), shop.ResawHeight?.Millimetres, shop.ResawKerf.Millimetres, shop.ResawCleanup.Millimetres,
-        ToRecord(shop.EstimateMargin), shop.WidePanel.Millimetres, ToRecord(shop.Climate), shop.ReadingDays, shop.HoldDays);
+        ToRecord(shop.EstimateMargin), shop.WidePanel.Millimetres, ToRecord(shop.Climate), shop.ReadingDays, shop.HoldDays,
+        MoneyText.ToDecimal(shop.SecondStop, shop.Currency));
 
     /// <summary>The shop with every value named, so that a later default does not change what was stored.</summary>
     public static ShopEntry ToEntry(Shop shop)
@@ -84,7 +86,7 @@ internal static class ShopMapping
             record.Keep, record.ShortestAtPlanerMm, record.ShortestAtJointerMm, record.Recut,
             record.SkipPlaned, record.FlatEnoughMm, record.EndTrimCheckedMm, record.EndTrimUnknownMm, record.FactoryEdgeTrimMm,
             record.ShortBlanks, record.ResawHeightMm, record.ResawKerfMm, record.ResawCleanupMm, record.HoldDays, record.EstimateMargin,
-            record.WidePanelMm, record.Climate, record.ReadingDays);
+            record.WidePanelMm, record.Climate, record.ReadingDays, record.SecondStop);
     }
 
     public static SizeRecord ToRecord(Dimensions size) => new(size.Thickness.Millimetres, size.Width.Millimetres, size.Length.Millimetres);

@@ -8,30 +8,40 @@ internal static class ShoppingSection
 {
     public static XElement Of(PlanDocument document)
     {
-        var (purchases, items) = (document.Plan.Purchases, document.Problem.Design.Items);
-        // A design names a supplier as people do, an offer as paths do.
-        var suppliers = purchases.Select(purchase => Slug.Of(purchase.Offer.Offer.Supplier))
-            .Concat(items.Select(item => Slug.Of(item.Supplier ?? ""))).Distinct().Order(StringComparer.Ordinal).OrderBy(name => name.Length == 0);
+        var orders = SupplierOrders.Of(document.Problem, document.Plan.Purchases);
         return Markup.Html(
             "section", null, Markup.Html("h2", null, "Shopping list"),
-            purchases.Count + items.Count == 0 ? Markup.Html("p", null, "Nothing to buy: all of it comes from the rack.") : null,
-            suppliers.Select(supplier => Supplier(document, supplier)));
+            orders.Count == 0 ? Markup.Html("p", null, "Nothing to buy: all of it comes from the rack.") : null,
+            orders.Select(order => Supplier(document, order)));
     }
 
-    private static XElement Supplier(PlanDocument document, string supplier)
+    private static XElement Supplier(PlanDocument document, SupplierOrder order)
     {
-        var purchases = document.Plan.Purchases.Where(purchase => Slug.Of(purchase.Offer.Offer.Supplier) == supplier).ToList();
-        var items = document.Problem.Design.Items.Where(item => Slug.Of(item.Supplier ?? "") == supplier).ToList();
-        var name = document.Problem.Offers.FirstOrDefault(offer => offer.SupplierName is not null && Slug.Of(offer.Supplier) == supplier)?.SupplierName
-            ?? items.FirstOrDefault()?.Supplier ?? purchases.FirstOrDefault()?.Offer.Offer.Supplier ?? supplier;
-        var total = purchases.Select(purchase => purchase.Cost).Concat(items.Select(item => item.UnitPrice * item.Quantity))
-            .Aggregate(Domain.Money.Zero, (sum, cost) => sum + cost);
+        var name = order.IsAnywhere ? "Any supplier" : SupplierOrders.NameOf(document.Problem, order.Supplier) ?? order.Wood[0].Offer.Offer.Supplier;
         return Markup.Html(
             "div", "supplier",
-            Markup.Html("h3", null, $"{(supplier.Length == 0 ? "Any supplier" : name)}: {Money(total, document)}"),
+            Markup.Html("h3", null, $"{name}: {Money(order.Total, document)}"),
             Table.Of(["", "How many", "What to ask for", "Price each", "Price"],
-                purchases.GroupBy(purchase => purchase.Offer.Offer.Id).SelectMany(offer => Wood(document, [.. offer]))
-                    .Concat(items.Select(item => Item(document, item)))));
+                order.Wood.GroupBy(purchase => purchase.Offer.Offer.Id).SelectMany(offer => Wood(document, [.. offer]))
+                    .Concat(order.Items.Select(item => Item(document, item)))
+                    .Concat(Charges(document, order))));
+    }
+
+    private static IEnumerable<IReadOnlyList<object?>> Charges(PlanDocument document, SupplierOrder order)
+    {
+        if (order.Charge.Delivery > Domain.Money.Zero)
+        {
+            yield return ["\u00a0", "", "delivery", "", Amount(order.Charge.Delivery, document)];
+        }
+
+        if (order.Charge.TopUp > Domain.Money.Zero)
+        {
+            yield return
+            [
+                "\u00a0", "", $"up to the minimum order of {Money(order.Goods + order.Charge.TopUp, document)}: paid all the same, so take more for it", "",
+                Amount(order.Charge.TopUp, document),
+            ];
+        }
     }
 
     private static IEnumerable<IReadOnlyList<object?>> Wood(PlanDocument document, IReadOnlyList<Purchase> purchases)
@@ -65,13 +75,14 @@ internal static class ShoppingSection
     private static string Advice(Offer offer, IReadOnlyList<Purchase> purchases, PlanDocument document)
     {
         var boardFeet = purchases.Sum(purchase => purchase.Count * BoardMeasure.BoardFeet(purchase.Offer.Size));
+        var unitPrice = StepPrices.UnitPrice(offer, purchases.Select(purchase => (purchase.Offer, purchase.Count)));
         return offer.Form switch
         {
-            ByVolume { Unit: VolumeUnit.BoardFoot } volume => FormattableString.Invariant(
-                $"{boardFeet:0.0} board feet in all at {Money(volume.Price, document)} a board foot; random widths and lengths, so take pieces no narrower and no shorter."),
-            ByVolume volume => FormattableString.Invariant(
-                $"{boardFeet * 0.002359737216m:0.0000} m³ in all at {Money(volume.Price, document)} a cubic metre; random widths and lengths, so take pieces no narrower and no shorter."),
-            ByRunningLength running => $"sold by running length at {Money(running.Price, document)} a {(running.Unit == RunningUnit.Foot ? "foot" : "metre")}.",
+            ByVolume { Unit: VolumeUnit.BoardFoot } => FormattableString.Invariant(
+                $"{boardFeet:0.0} board feet in all at {Money(unitPrice, document)} a board foot; random widths and lengths, so take pieces no narrower and no shorter."),
+            ByVolume => FormattableString.Invariant(
+                $"{boardFeet * 0.002359737216m:0.0000} m³ in all at {Money(unitPrice, document)} a cubic metre; random widths and lengths, so take pieces no narrower and no shorter."),
+            ByRunningLength running => $"sold by running length at {Money(unitPrice, document)} a {(running.Unit == RunningUnit.Foot ? "foot" : "metre")}.",
             _ => "sold by the piece.",
         };
     }

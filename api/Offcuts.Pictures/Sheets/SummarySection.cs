@@ -26,7 +26,12 @@ internal static class SummarySection
         yield return ("To spend", Money(plan.TotalCost, document));
         yield return ("of it wood", Money(plan.WoodCost, document));
         yield return ("of it bought-in items", Money(plan.ItemCost, document));
-        yield return ("Wood costs at least", Money(plan.WoodBound, document));
+        if (plan.ChargeCost > Domain.Money.Zero)
+        {
+            yield return ("of it delivery and minimum orders", Money(plan.ChargeCost, document));
+        }
+
+        yield return (plan.Outlay == plan.WoodCost ? "Wood costs at least" : "Wood, charges and further stops count at least", Money(plan.WoodBound, document));
         yield return ("Boards to cut", FormattableString.Invariant(
             $"{plan.Boards.Count(board => board.BoardId is not null)} from the rack, {plan.Boards.Count(board => board.BoardId is null)} bought"));
         if (ShareFromStock(plan) is { } share)
@@ -43,13 +48,13 @@ internal static class SummarySection
         PlanStatus.Proved => "Proved: no plan for these parts under the same cutting rules spends less on wood.",
         PlanStatus.Feasible => $"Complete. Another plan may spend less on wood, but by no more than {Gap(document)}.",
         PlanStatus.Incomplete => $"Incomplete: {Words.Count(document.Plan.Missing.Sum(missing => missing.Quantity), "piece is", "pieces are")} missing, see below. "
-            + (document.Plan.WoodCost == document.Plan.WoodBound
+            + (document.Plan.Outlay == document.Plan.WoodBound
                 ? "Proved for the parts that can be had: no plan for them spends less on wood."
                 : $"For the others, the wood may be had for less by no more than {Gap(document)}."),
     };
 
     private static string Gap(PlanDocument document) => FormattableString.Invariant(
-        $"{Money(document.Plan.WoodCost - document.Plan.WoodBound, document)} ({Math.Ceiling(document.Plan.Gap * 1000) / 10:0.#} % of the wood's cost)");
+        $"{Money(document.Plan.Outlay - document.Plan.WoodBound, document)} ({Math.Ceiling(document.Plan.Gap * 1000) / 10:0.#} % of the wood's cost)");
 
     /// <summary>Share by volume of all blanks and strips that comes from boards the shop had; null if nothing is cut.</summary>
     private static decimal? ShareFromStock(Plan plan)

@@ -104,13 +104,15 @@ internal static class PlanWriter
                layers.Key.Part, layers.Key.Copy, layers.First().Board.Species, [.. layers.Select(layer => layer.Place).OrderBy(place => place.Layer)]),
     ];
 
-    private static Money Consumed(PlanningProblem problem, List<BoardCut> cuts)
+    /// <summary>Worth of the shop's own boards that are cut.</summary>
+    public static Money Consumed(PlanningProblem problem, IReadOnlyList<BoardCut> cuts)
     {
         var stock = problem.Stock.ToDictionary(board => board.Id, StringComparer.Ordinal);
         return new Money(cuts.Where(cut => cut.BoardId is not null).Sum(cut =>
             Worth.OfBoard(stock[cut.BoardId!], problem.Rates.Of(cut.Species), problem.Shop.KeptOf(cut.Species), problem.Today).MinorUnits));
     }
 
-    private static long Returned(PlanningProblem problem, BoardCut cut) => cut.Pieces.OfType<LeftoverPiece>().Sum(piece => Worth.OfKept(
+    /// <summary>Worth of what goes back to the rack of a board, in minor units.</summary>
+    public static long Returned(PlanningProblem problem, BoardCut cut) => cut.Pieces.OfType<LeftoverPiece>().Sum(piece => Worth.OfKept(
         new Dimensions(cut.Size.Thickness, piece.At.Width, piece.At.Length), problem.Rates.Of(cut.Species)).MinorUnits);
 }

@@ -5,7 +5,13 @@ using Offcuts.Planning.Modelling;
 namespace Offcuts.Planning.Search;
 
 /// <summary>The whole search: over the choices of species and their components, and again with less where not everything can be had.</summary>
-internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, SearchClock clock)
+/// <param name="problem">What to build from what.</param>
+/// <param name="limits">How long to search.</param>
+/// <param name="progress">Told of every better plan and bound.</param>
+/// <param name="clock">How much of the time is left.</param>
+/// <param name="enough">A bound on the money that is as good as a proof, because a plan that spends so much is not wanted.</param>
+internal sealed class PlanSearch(
+    PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, SearchClock clock, long enough = long.MaxValue)
 {
     /// <summary>The search ends by itself after so many rounds that brought nothing.</summary>
     private const int MostIdleRounds = 8;
@@ -46,7 +52,7 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
         return winner is null ? bound : Math.Min(bound, winner.Money);
     }
 
-    private bool IsProved => winner is not null && winner.Money <= Bound();
+    private bool IsProved => winner is not null && Math.Min(winner.Money, enough) <= Bound();
 
     /// <summary>Scenarios that may still give the best plan, the most promising first.</summary>
     private List<ScenarioPlan> Contenders() => [.. scenarios
@@ -184,8 +190,8 @@ internal sealed class PlanSearch(PlanningProblem problem, PlanLimits limits, Act
             foreach (var component in scenario.Components.Where(component => !IsProved && component.Best is not null))
             {
                 // What the component must cost for the whole to be no better than the plan at hand.
-                var enough = winner!.Money - (scenario.Bound - component.RoundedBound);
-                component.RaiseBound(Math.Min(enough, component.Best!.Money), clock.Left / share);
+                var least = Math.Min(winner!.Money, enough) - (scenario.Bound - component.RoundedBound);
+                component.RaiseBound(Math.Min(least, component.Best!.Money), clock.Left / share);
             }
         }
     }

@@ -10,6 +10,7 @@ using Offcuts.Cli.Commands.Offers;
 using Offcuts.Cli.Commands.Places;
 using Offcuts.Cli.Commands.Plans;
 using Offcuts.Cli.Commands.Prices;
+using Offcuts.Cli.Commands.Queue;
 using Offcuts.Cli.Commands.Reports;
 using Offcuts.Cli.Commands.Shop;
 using Offcuts.Cli.Commands.Species;
@@ -37,7 +38,7 @@ internal static class CommandLine
         Verb[] verbs =
         [
             BoardsCommand.Create(), FindCommand.Create(), PlacesCommand.Create(), StockTakeCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
-            ShopCommand.Create(), KeepCommand.Create(), KeepRuleCommand.Create(), CullCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), StretchCommand.Create(), FillCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
+            ShopCommand.Create(), KeepCommand.Create(), KeepRuleCommand.Create(), CullCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), QueueCommand.Create(), StretchCommand.Create(), FillCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
             CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];
         foreach (var verb in verbs)

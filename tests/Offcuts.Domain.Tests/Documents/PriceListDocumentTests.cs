@@ -86,6 +86,27 @@ public class PriceListDocumentTests
     }
 
     [Fact]
+    public void Reads_terms_and_price_steps()
+    {
+        var plain = Parse(List);
+        Assert.Equal((false, 0), (plain.Terms.Any, plain.Offers[0].Steps.Count));
+        var list = Parse(List.Replace("offers:", "delivery: 45\nminimum order: 150.50 USD\noffers:", StringComparison.Ordinal)
+            .Replace("    available: 3", "    available: 3\n    steps:\n      - {from: 50, price: 6.90}\n      - {from: 100.5, price: 6.50}", StringComparison.Ordinal));
+        Assert.Equal((new Money(4500), new Money(15050)), (list.Terms.Delivery, list.Terms.MinimumOrder));
+        Assert.Equal([new PriceStep(50, new Money(690)), new PriceStep(100.5m, new Money(650))], list.Offers[0].Steps);
+    }
+
+    [Theory]
+    [InlineData("from: 50, price: 7.20", "price", "less than")]
+    [InlineData("from: 0, price: 6.90", "from", "more than 0")]
+    [InlineData("from: many, price: 6.90", "from", "not a number")]
+    public void Names_a_price_step_that_cannot_be(string step, string key, string saying)
+    {
+        var problem = Assert.Throws<OffcutsException>(() => Parse(List.Replace("    available: 3", $"    steps: [{{{step}}}]", StringComparison.Ordinal)));
+        Assert.Contains(problem.Faults, fault => fault.Pointer.EndsWith($"/0/{key}", StringComparison.Ordinal) && fault.Detail.Contains(saying, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Sheets_are_sold_by_the_piece()
     {
         const string Text = "supplier: A\noffers:\n- {species: mdf, thickness: 18mm, running: {width: 600mm, lengths: [2m], price per metre: 5}}";

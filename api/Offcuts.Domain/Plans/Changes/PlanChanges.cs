@@ -3,6 +3,7 @@ namespace Offcuts.Domain;
 /// <summary>What a plan does otherwise than an earlier one.</summary>
 /// <param name="EarlierWoodCost">What the earlier plan spends on wood, in its own currency.</param>
 /// <param name="EarlierItemCost">What the earlier plan spends on items, in its own currency.</param>
+/// <param name="EarlierChargeCost">What suppliers charge beyond that for the earlier plan, in its own currency.</param>
 /// <param name="EarlierCurrency">Currency of the earlier plan.</param>
 /// <param name="Boards">Every board of either plan: those of the new plan in its order, then those that it does not use.</param>
 /// <param name="Parts">The parts and panels that come from elsewhere, or of which there are more or fewer.</param>
@@ -10,6 +11,7 @@ namespace Offcuts.Domain;
 public sealed record PlanChanges(
     Money EarlierWoodCost,
     Money EarlierItemCost,
+    Money EarlierChargeCost,
     string EarlierCurrency,
     IReadOnlyList<BoardChange> Boards,
     IReadOnlyList<PartChange> Parts,

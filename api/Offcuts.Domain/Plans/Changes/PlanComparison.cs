@@ -8,7 +8,7 @@ public static class PlanComparison
     /// <param name="problem">What the plan was made from.</param>
     /// <param name="plan">The plan.</param>
     public static PlanChanges Of(EarlierPlan earlier, PlanningProblem problem, Plan plan) => new(
-        earlier.Plan.WoodCost, earlier.Plan.ItemCost, earlier.Problem.Shop.Currency,
+        earlier.Plan.WoodCost, earlier.Plan.ItemCost, earlier.Plan.ChargeCost, earlier.Problem.Shop.Currency,
         Boards(earlier, problem, plan), Parts(earlier.Plan, plan), Purchases(earlier.Plan, plan));
 
     private static List<BoardChange> Boards(EarlierPlan earlier, PlanningProblem problem, Plan plan)

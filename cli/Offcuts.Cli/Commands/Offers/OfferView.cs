@@ -17,11 +17,16 @@ internal static class OfferView
             var (widths, lengths, price, per) = Form(offer);
             table.Add(
                 offer.SupplierName ?? offer.Supplier, offer.Name ?? offer.Id, offer.SpeciesName ?? offer.Species, Thickness(offer), offer.Kind == "sheet" ? "sheet" : offer.Surface,
-                Range(widths), Range(lengths), Price.Of(price, shop.Currency), per.Replace('-', ' '),
+                Range(widths), Range(lengths), $"{Price.Of(price, shop.Currency)}{(offer.Steps is { Count: > 0 } ? " *" : "")}", per.Replace('-', ' '),
                 offer.Available?.ToString(CultureInfo.InvariantCulture) ?? "any");
         }
 
         table.Write(terminal);
+        foreach (var offer in offers.Where(offer => offer.Steps is { Count: > 0 }))
+        {
+            var steps = string.Join(", ", offer.Steps!.Select(step => string.Create(CultureInfo.InvariantCulture, $"{Price.Of(step.Price, shop.Currency)} from {step.From:0.####} on")));
+            terminal.Out.WriteLine(SafeText.Of($"* {offer.Name ?? offer.Id}: {steps} ({Form(offer).Per.Replace('-', ' ')})"));
+        }
 
         string Thickness(OfferRecord offer) => YardText.Thickness(
             offer.Kind == "sheet" ? BoardKind.Sheet : BoardKind.Solid, offer.Surface == "rough" ? Surface.Rough : Surface.Surfaced,

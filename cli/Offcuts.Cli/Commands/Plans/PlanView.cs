@@ -20,6 +20,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         WriteMadeWith(record.MadeWith);
         WriteMoney();
         new ChangesView(terminal, unit, plan).Write(record.From);
+        new TogetherView(terminal, unit, plan).Write();
         WriteShopping();
         WriteBoards();
         WriteGlueUps();
@@ -51,7 +52,13 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
 
     private void WriteMoney()
     {
-        to.WriteLine($"Costs {Money(plan.TotalCost)}: {Money(plan.WoodCost)} for wood, {Money(plan.ItemCost)} for items.");
+        var charges = plan.ChargeCost > 0 ? $", {Money(plan.ChargeCost)} for delivery and minimum orders" : "";
+        to.WriteLine($"Costs {Money(plan.TotalCost)}: {Money(plan.WoodCost)} for wood, {Money(plan.ItemCost)} for items{charges}.");
+        if (plan.StopCost > 0)
+        {
+            to.WriteLine($"Buys of more than one supplier: each after the first saves at least {Money(plan.StopCost / (Suppliers() - 1))}, what a stop must save.");
+        }
+
         to.WriteLine(Verdict());
         to.WriteLine($"Cuts up boards worth {Money(plan.WorthConsumed)}; leftovers worth {Money(plan.WorthReturned)} go back to the rack.");
         if (!plan.Run.Finished)
@@ -67,12 +74,22 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
     // The gap is a share of what this plan spends, rounded up so that it never promises too much.
     private string Verdict() => (plan.Status, plan.Gap) switch
     {
-        ("proved", _) => "Proved: no plan for these parts spends less on wood.",
-        (_, 0) => "Proved for the parts that can be had: no plan for them spends less on wood.",
+        ("proved", _) => $"Proved: no plan for these parts spends less on {Outlay()}.",
+        (_, 0) => $"Proved for the parts that can be had: no plan for them spends less on {Outlay()}.",
         _ => string.Create(
             CultureInfo.InvariantCulture,
-            $"Not proved: another plan may spend up to {Math.Ceiling(plan.Gap * 1000) / 10:0.#} % less on wood, but none less than {Money(plan.WoodBound)}."),
+            $"Not proved: another plan may spend up to {Math.Ceiling(plan.Gap * 1000) / 10:0.#} % less on {Outlay()}, but none less than {Money(plan.WoodBound)}."),
     };
+
+    private string Outlay() => (plan.ChargeCost > 0, plan.StopCost > 0) switch
+    {
+        (false, false) => "wood",
+        (true, false) => "wood and charges",
+        (false, true) => $"wood, with {Money(plan.StopCost)} counted for further stops",
+        _ => $"wood and charges, with {Money(plan.StopCost)} counted for further stops",
+    };
+
+    private int Suppliers() => plan.ShoppingLists.Count(list => list.Supplier is not null);
 
     private void WriteShopping()
     {

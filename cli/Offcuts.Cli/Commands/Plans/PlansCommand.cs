@@ -20,6 +20,8 @@ internal static class PlansCommand
             new Verb("list", "List plans, newest first", "offcuts plans list", "offcuts plans list --design hall-bench --state done --json")
                 .With(Design, State).Does(ListAsync),
             new Verb("show", "Show a plan", "offcuts plans show 3K7M9", "offcuts plans show 3K7M9 --json").With(Id).Does(ShowAsync),
+            ShoppingCommand.Create(Id),
+            WorthHavingCommand.Create(Id),
             new Verb("sheet", "Write a plan's cut sheet, an HTML page to print", "offcuts plans sheet 3K7M9 -o bench.html")
                 .With(Id, Output).Does(run => WriteAsync(run, (api, id) => api.GetCutSheetAsync(id, run.Cancellation))),
             new Verb("diagram", "Write the cutting diagram of one board as SVG", "offcuts plans diagram 3K7M9 2 -o board-2.svg", "offcuts plans diagram last 1 -o board-1.svg")

@@ -24,6 +24,8 @@ internal sealed class ShoppingView(Terminal terminal, DisplayUnit unit, PlanResu
             {
                 terminal.Out.WriteLine(SafeText.Of($"    {Count(item.Quantity)} x {item.Name}: {Money(item.UnitPrice * item.Quantity)}"));
             }
+
+            ChargeLines.Write(terminal, "    ", list.Delivery, list.TopUp, list.Total - list.Delivery, plan.Currency);
         }
     }
 

@@ -11,4 +11,10 @@ internal static class Price
         MoneyText.TryFromDecimal(amount, currency, out var money, out _)
             ? MoneyText.Format(money, currency)
             : string.Create(CultureInfo.InvariantCulture, $"{amount} {currency}");
+
+    /// <summary>An amount that an option gives, as it goes over the wire.</summary>
+    /// <exception cref="CliException">It is none.</exception>
+    public static decimal Read(string option, string given, string currency) => MoneyText.TryParse(given, currency, out var money, out var error)
+        ? MoneyText.ToDecimal(money, currency)
+        : throw CliException.Usage($"{option}: {error}");
 }

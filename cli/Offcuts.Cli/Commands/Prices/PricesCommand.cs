@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Offcuts.Cli.Commands.Offers;
 using Offcuts.Cli.Connections;
+using Offcuts.Contracts;
 using Offcuts.Domain;
 
 namespace Offcuts.Cli.Commands.Prices;
@@ -79,10 +80,25 @@ internal static class PricesCommand
         }
         else
         {
-            OfferView.Write(list.Offers, await run.ShopAsync(), await run.UnitAsync(), run.Terminal);
+            var shop = await run.ShopAsync();
+            OfferView.Write(list.Offers, shop, await run.UnitAsync(), run.Terminal);
+            WriteTerms(run, list.Terms, shop.Currency);
         }
 
         return ExitCode.Ok;
+    }
+
+    private static void WriteTerms(Run run, TermsRecord? terms, string currency)
+    {
+        if (terms is { Delivery: > 0 })
+        {
+            run.Terminal.Out.WriteLine($"Delivery: {Price.Of(terms.Delivery, currency)} an order.");
+        }
+
+        if (terms is { MinimumOrder: > 0 })
+        {
+            run.Terminal.Out.WriteLine($"Minimum order: {Price.Of(terms.MinimumOrder, currency)}.");
+        }
     }
 
     private static async Task<int> RemoveAsync(Run run)

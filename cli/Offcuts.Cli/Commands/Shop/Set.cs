@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Offcuts.Cli.Commands.Prices;
 using Offcuts.Cli.Connections;
 using Offcuts.Contracts;
 using Offcuts.Domain;
@@ -20,6 +21,7 @@ internal static class Set
     private static readonly Option<string> Humidity = new("--humidity") { Description = "relative humidity where furniture lives, from the dry season to the damp one, for instance 30..60", HelpName = "RANGE" };
     private static readonly Option<string> Temperature = new("--temperature") { Description = "and its temperature, for instance 21C or 70F", HelpName = "DEGREES" };
     private static readonly Option<int?> ReadingDays = new("--reading-days") { Description = "for how many days a moisture reading counts", HelpName = "DAYS", CustomParser = Values.Whole };
+    private static readonly Option<string> SecondStop = new("--second-stop") { Description = "what every supplier after the first must save to be worth the stop, in the shop's currency; 0 for nothing", HelpName = "MONEY" };
 
     public static Verb Create() => new Verb(
         "set",
@@ -28,7 +30,7 @@ internal static class Set
         "offcuts shop set --kerf 3/32 --planer-width 13 --keep \"1/2 x 2 x 12\"",
         "offcuts shop set --humidity 25..65 --temperature 68F",
         "offcuts shop set --rough-thickness 0.25in --recut false")
-        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut, Short, Humidity, Temperature, ReadingDays, HoldDays]).Does(SetAsync);
+        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut, Short, Humidity, Temperature, ReadingDays, HoldDays, SecondStop]).Does(SetAsync);
 
     private static async Task<int> SetAsync(Run run)
     {
@@ -46,6 +48,7 @@ internal static class Set
             HoldDays = run.Get(HoldDays) is { } days ? (days == 0 ? null : days) : old.HoldDays,
             ReadingDays = run.Get(ReadingDays) ?? old.ReadingDays,
             Climate = ShopClimate.With(old.Climate, run.Get(Humidity), run.Get(Temperature)),
+            SecondStop = run.Get(SecondStop) is { } stop ? Price.Read(SecondStop.Name, stop, run.Get(Currency) ?? old.Currency) : old.SecondStop,
             Keep = run.Get(Keep) is { } keep ? ToRecord(Lengths.Size(Keep.Name, [keep], unit)) : old.Keep,
         };
         foreach (var setting in ShopLengths.All)
@@ -83,5 +86,5 @@ internal static class Set
         shop.ShortestAtPlanerMm, shop.ShortestAtJointerMm, shop.Recut,
         shop.SkipPlaned, shop.FlatEnoughMm, shop.EndTrimCheckedMm, shop.EndTrimUnknownMm, shop.FactoryEdgeTrimMm,
         shop.ShortBlanks, shop.ResawHeightMm, shop.ResawKerfMm, shop.ResawCleanupMm, shop.HoldDays, shop.EstimateMargin,
-        shop.WidePanelMm, shop.Climate, shop.ReadingDays);
+        shop.WidePanelMm, shop.Climate, shop.ReadingDays, shop.SecondStop);
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Offcuts.Cli.Commands.Prices;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 
@@ -25,6 +26,7 @@ internal static class ShopView
         table.Add("temperature", ShopClimate.Temperature(shop.Climate), "and its temperature");
         table.Add("reading-days", shop.ReadingDays.ToString(CultureInfo.InvariantCulture), "for how many days a moisture reading counts");
         table.Add("hold-days", shop.HoldDays?.ToString(CultureInfo.InvariantCulture) ?? "no limit", "how long an accepted plan of which nothing is cut holds its boards");
+        table.Add("second-stop", Price.Of(shop.SecondStop, shop.Currency), "what every supplier after the first must save to be worth the stop");
         table.Write(terminal);
     }
 }

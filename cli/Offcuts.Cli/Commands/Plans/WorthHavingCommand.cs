@@ -1,0 +1,51 @@
+using System.CommandLine;
+using Offcuts.Cli.Commands.Prices;
+using Offcuts.Cli.Connections;
+
+namespace Offcuts.Cli.Commands.Plans;
+
+/// <summary><c>offcuts plans worth-having</c>.</summary>
+internal static class WorthHavingCommand
+{
+    private static readonly Option<string> Budget = new("--budget") { Description = "Time to search, at most 20s (6s if left out)", HelpName = "TIME" };
+
+    /// <summary>The verb.</summary>
+    /// <param name="id">The argument that names the plan.</param>
+    public static Verb Create(Argument<string> id) => new Verb(
+        "worth-having",
+        "What one more offcut would save of what a plan spends, by size: what to look for before you buy",
+        "offcuts plans worth-having last", "offcuts plans worth-having last --budget 20s --json")
+        .With(id, Budget).Does(run => RunAsync(run, id));
+
+    private static async Task<int> RunAsync(Run run, Argument<string> id)
+    {
+        var budget = Duration.Milliseconds(run.Get(Budget) ?? "6s", Budget.Name);
+        var api = await run.ConnectAsync();
+        var plan = await PlanIds.FindAsync(run, api, run.Get(id));
+        run.Say("Planning with one board more, several times ...");
+        var list = await api.GetWorthHavingAsync(plan, budget, run.Cancellation);
+        if (run.Json)
+        {
+            run.WriteJson(list, ClientJson.Default.WorthHavingList);
+            return ExitCode.Ok;
+        }
+
+        if (list.Items.Count == 0)
+        {
+            run.Say("The plan buys no wood, so no offcut would save anything.");
+            return ExitCode.Ok;
+        }
+
+        var unit = await run.UnitAsync();
+        var table = new Table("SPECIES", ">SIZE", "SURFACE", ">SAVES");
+        foreach (var board in list.Items)
+        {
+            table.Add(
+                board.SpeciesName, Lengths.Text(board.Size, unit), board.Kind == "sheet" ? "sheet" : board.Surface.Replace('-', ' '),
+                board.Saves > 0 ? Price.Of(board.Saves, list.Currency) : "nothing found");
+        }
+
+        table.Write(run.Terminal);
+        return ExitCode.Ok;
+    }
+}

@@ -1,0 +1,110 @@
+using System.CommandLine;
+using System.Globalization;
+using Offcuts.Cli.Commands.Plans;
+using Offcuts.Cli.Connections;
+using Offcuts.Contracts;
+
+namespace Offcuts.Cli.Commands.Queue;
+
+/// <summary><c>offcuts queue</c>.</summary>
+internal static class QueueCommand
+{
+    private static readonly Argument<string> Design = new("DESIGN") { Description = "A design of the store by its reference" };
+    private static readonly Argument<string> Entry = new("BUILD") { Description = "The build, by its number in the queue or its design" };
+    private static readonly Argument<int> To = new("PLACE") { Description = "Its new place, from 1", CustomParser = given => Values.Whole(given) ?? 0 };
+    private static readonly Option<int?> Place = new("--place") { Description = "Its place in the queue, from 1; the last if left out", HelpName = "NUMBER", CustomParser = Values.Whole };
+    private static readonly Option<string> Budget = new("--budget") { Description = "Time to search, for instance 10s or 2m (10s if left out)", HelpName = "TIME" };
+    private static readonly Option<int?> Seed = new("--seed") { Description = "Seed of every random choice (1 if left out)", HelpName = "NUMBER", CustomParser = Values.Whole };
+    private static readonly Option<string> From = new("--from") { Description = "Start from an earlier plan, by its id or last", HelpName = "PLAN" };
+    private static readonly Option<string[]> Missing = Without.Option();
+    private static readonly Option<string> Sheet = new("--sheet") { Description = "Where to write the cut sheet (an HTML page); plan-ID.html if left out, not written with --json", HelpName = "PATH" };
+
+    public static Verb Create() => new Verb(
+        "queue", "Builds that wait, the most important first, and a plan for all of them together", "offcuts queue add hall-bench", "offcuts queue plan")
+        .With(
+            new Verb("list", "List the builds that wait", "offcuts queue list", "offcuts queue list --json").Does(ListAsync),
+            new Verb("add", "Add a design to the queue", "offcuts queue add hall-bench", "offcuts queue add step-stool --place 1").With(Design, Place).Does(AddAsync),
+            new Verb("move", "Move a build to another place", "offcuts queue move hall-bench 1", "offcuts queue move 3 2").With(Entry, To).Does(MoveAsync),
+            new Verb("remove", "Take a build out of the queue", "offcuts queue remove hall-bench", "offcuts queue remove 2").With(Entry).Does(RemoveAsync),
+            new Verb(
+                "plan",
+                "Plan all builds of the queue together: one stock, one order for each supplier; where wood does not suffice, the first is served first",
+                "offcuts queue plan", "offcuts queue plan --budget 30s --json")
+                .With(Budget, Seed, From, Missing, Sheet).Does(PlanAsync));
+
+    private static async Task<int> ListAsync(Run run) => Show(run, await (await run.ConnectAsync()).GetQueueAsync(run.Cancellation));
+
+    private static async Task<int> AddAsync(Run run)
+    {
+        var api = await run.ConnectAsync();
+        return Show(run, await api.AddToQueueAsync(new QueueEntry(run.Get(Design), run.Get(Place)), run.Cancellation));
+    }
+
+    private static async Task<int> MoveAsync(Run run)
+    {
+        var api = await run.ConnectAsync();
+        return Show(run, await api.MoveInQueueAsync(await FindAsync(run, api), new QueueMove(run.Get(To)), run.Cancellation));
+    }
+
+    private static async Task<int> RemoveAsync(Run run)
+    {
+        var api = await run.ConnectAsync();
+        await api.RemoveFromQueueAsync(await FindAsync(run, api), run.Cancellation);
+        return Show(run, await api.GetQueueAsync(run.Cancellation));
+    }
+
+    private static async Task<int> PlanAsync(Run run)
+    {
+        var budget = Duration.Milliseconds(run.Get(Budget) ?? "10s", Budget.Name);
+        var api = await run.ConnectAsync();
+        var queue = (await api.GetQueueAsync(run.Cancellation)).Items;
+        if (queue.FirstOrDefault(build => build.Name is null) is { } gone)
+        {
+            throw new CliException("not-found", $"There is no design '{gone.Design}' any more. Take it out of the queue with 'offcuts queue remove {gone.Design}'.");
+        }
+
+        if (queue.Count == 0)
+        {
+            throw new CliException("invalid", "The queue is empty. Add builds with 'offcuts queue add DESIGN'.");
+        }
+
+        var from = run.Get(From) is { } given ? await PlanIds.FindAsync(run, api, given) : null;
+        var request = new PlanRequest(
+            queue.Count == 1 ? queue[0].Design : null, BudgetMs: budget, Seed: run.Get(Seed) ?? 1, From: from, Without: await Without.ReadAsync(run, api, Missing),
+            Designs: queue.Count == 1 ? null : [.. queue.Select(build => build.Design)]);
+        return await PlanAnswer.GiveAsync(run, api, await PlanRunner.RunAsync(run, api, request), run.Get(Sheet));
+    }
+
+    private static async Task<long> FindAsync(Run run, IOffcutsApi api)
+    {
+        var (given, queue) = (run.Get(Entry), (await api.GetQueueAsync(run.Cancellation)).Items);
+        return queue.FirstOrDefault(build => build.Position.ToString(CultureInfo.InvariantCulture) == given || build.Design == given)?.Id
+            ?? throw new CliException("not-found", $"There is no build '{given}' in the queue. See 'offcuts queue list'.");
+    }
+
+    private static int Show(Run run, QueueRecord queue)
+    {
+        if (run.Json)
+        {
+            run.WriteJson(queue, ClientJson.Default.QueueRecord);
+            return ExitCode.Ok;
+        }
+
+        if (queue.Items.Count == 0)
+        {
+            run.Say("The queue is empty. Add builds with 'offcuts queue add DESIGN'.");
+            return ExitCode.Ok;
+        }
+
+        var table = new Table(">PLACE", "DESIGN", "NAME", "ADDED");
+        foreach (var build in queue.Items)
+        {
+            table.Add(
+                build.Position.ToString(CultureInfo.InvariantCulture), build.Design, build.Name ?? "(no such design any more)",
+                build.AddedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        }
+
+        table.Write(run.Terminal);
+        return ExitCode.Ok;
+    }
+}
