@@ -6,6 +6,7 @@ using Offcuts.Host.Boards;
 using Offcuts.Host.Builds;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Finding;
+using Offcuts.Host.Fits;
 using Offcuts.Host.Http;
 using Offcuts.Host.Journals;
 using Offcuts.Host.Keeping;
@@ -50,6 +51,8 @@ internal static class OffcutsApi
         .AddSingleton<DesignStore>()
         .AddSingleton<OfferStore>()
         .AddSingleton<PlanStore>()
+        .AddSingleton<FitStore>()
+        .AddSingleton<FitRunner>()
         .AddSingleton<Workshop>()
         .AddSingleton<PriceListReader>()
         .AddSingleton<StoredOffers>()
@@ -80,6 +83,8 @@ internal static class OffcutsApi
         CullEndpoint.Map(app);
         app.MapSpecies();
         app.MapDesigns();
+        app.MapFits();
+        app.MapBoardUses();
         app.MapOffers();
         app.MapPlans();
         app.MapBuilds();
