@@ -95,6 +95,15 @@ CREATE TABLE designs (
     current_version TEXT NOT NULL
 ) STRICT;
 
+CREATE TABLE fit_outcomes (
+    -- A hash of the design, the shop, the offers and all else but the boards that the plan depends on.
+    mark TEXT PRIMARY KEY CHECK (length(mark) = 64),
+    -- The boards that the design could touch, one a line: id, quantity and a hash of the wood.
+    seen TEXT NOT NULL,
+    outcome TEXT NOT NULL CHECK (json_valid(outcome)),
+    used_at TEXT NOT NULL
+) STRICT;
+
 CREATE TABLE journal (
     line INTEGER PRIMARY KEY,
     at TEXT NOT NULL,
@@ -200,6 +209,8 @@ CREATE TABLE stock_takes (
 ) STRICT;
 
 CREATE INDEX design_versions_of_design ON design_versions (design_sequence);
+
+CREATE INDEX fit_outcomes_by_use ON fit_outcomes (used_at);
 
 CREATE INDEX journal_boards_of_line ON journal_boards (line);
 

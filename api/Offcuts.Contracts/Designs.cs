@@ -12,6 +12,8 @@ namespace Offcuts.Contracts;
 /// <param name="Parameters">Lengths and counts that the design leaves open, and values that follow from them, by the names that formulas use.</param>
 /// <param name="FormulaUnit">The unit of bare numbers in formulas, <c>inch</c> or <c>millimetre</c>; millimetre if left out.</param>
 /// <param name="Choices">What can be built in one of several ways: its answers by its name, the preferred first.</param>
+/// <param name="Tags">Words to find it by; null for none.</param>
+/// <param name="Hours">Hours of work that its maker reckons with; null if not said.</param>
 public sealed record DesignEntry(
     string Name,
     string? Description = null,
@@ -21,7 +23,9 @@ public sealed record DesignEntry(
     IReadOnlyList<ItemRecord>? Items = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, ParameterRecord>? Parameters = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? FormulaUnit = null,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, IReadOnlyList<string>>? Choices = null);
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, IReadOnlyList<string>>? Choices = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<string>? Tags = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] decimal? Hours = null);
 
 /// <summary>A parameter, or a value that follows from parameters: exactly one of the three.</summary>
 /// <param name="Length">Limits of a length.</param>
@@ -190,8 +194,12 @@ public sealed record DesignRecord(string Reference, string Version, bool Current
 /// <param name="Parts">Pieces to cut, all quantities together.</param>
 /// <param name="Panels">Panels to glue up, all quantities together.</param>
 /// <param name="Items">Kinds of things to buy ready made.</param>
+/// <param name="Tags">Words to find it by; null for none.</param>
+/// <param name="Hours">Hours of work that its maker reckons with; null if not said.</param>
 public sealed record DesignSummary(
-    string Reference, string Name, string Version, bool Current, DateTimeOffset CreatedAt, int Parts, int Panels, int Items);
+    string Reference, string Name, string Version, bool Current, DateTimeOffset CreatedAt, int Parts, int Panels, int Items,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<string>? Tags = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] decimal? Hours = null);
 
 /// <summary>One page of designs, or the versions of one.</summary>
 /// <param name="Items">The designs by name; versions newest first.</param>

@@ -33,6 +33,10 @@ public interface IOffcutsApi
     [Get("/v1/boards/{id}/history")]
     Task<BoardHistory> GetBoardHistoryAsync(string id, CancellationToken cancellationToken = default);
 
+    /// <summary>Which parts of which saved designs a board could become.</summary>
+    [Get("/v1/boards/{id}/uses")]
+    Task<BoardUsesRecord> GetBoardUsesAsync(string id, CancellationToken cancellationToken = default);
+
     /// <summary>Replaces what is known of a board.</summary>
     [Put("/v1/boards/{id}")]
     Task<BoardRecord> ReplaceBoardAsync(string id, [Body] BoardEntry board, CancellationToken cancellationToken = default);
@@ -181,6 +185,15 @@ public interface IOffcutsApi
     /// <summary>Forgets a design with all its versions; plans keep theirs.</summary>
     [Delete("/v1/designs/{reference}")]
     Task DeleteDesignAsync(string reference, CancellationToken cancellationToken = default);
+
+    /// <summary>Ranks the saved designs against the free stock; answered when it is done. Giving up waiting ends it.</summary>
+    [Get("/v1/fits")]
+    Task<FitList> RankFitsAsync(FitQuery query, CancellationToken cancellationToken = default);
+
+    /// <summary>The same as server-sent events as it goes: <c>progress</c>, <c>place</c> (best first), then <c>end</c> or <c>fault</c>. Closing the stream ends it.</summary>
+    [Get("/v1/fits")]
+    [Headers("Accept: text/event-stream")]
+    Task<Stream> StreamFitsAsync(FitQuery query, CancellationToken cancellationToken = default);
 
     /// <summary>All price lists.</summary>
     [Get("/v1/price-lists")]

@@ -21,6 +21,8 @@ public static class DesignDocument
         {
             Name = root.Text("name"),
             Description = root.OptionalText("description"),
+            Tags = [.. root.Scalars("tags").Select(scalar => scalar.Text.Trim())],
+            Hours = root.OptionalNumber("hours", Limits.MaxHours),
             Parameters = declared.Parameters,
             Derived = declared.Derived,
             FormulaUnit = declared.HasNames ? context.Unit : DisplayUnit.Millimetre,

@@ -27,6 +27,12 @@ public static class Limits
     /// <summary>Most kinds of defects that one part or panel tolerates.</summary>
     public const int MaxTolerated = 20;
 
+    /// <summary>Most tags of a design.</summary>
+    public const int MaxTags = 20;
+
+    /// <summary>Most hours of work that a design may state: some five years.</summary>
+    public const int MaxHours = 10_000;
+
     /// <summary>Most layers of a face-glued part.</summary>
     public const int MaxLayers = 8;
 

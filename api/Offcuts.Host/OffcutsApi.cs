@@ -6,6 +6,7 @@ using Offcuts.Host.Boards;
 using Offcuts.Host.Builds;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Finding;
+using Offcuts.Host.Fits;
 using Offcuts.Host.Http;
 using Offcuts.Host.Journals;
 using Offcuts.Host.Keeping;
@@ -52,6 +53,8 @@ internal static class OffcutsApi
         .AddSingleton<OfferStore>()
         .AddSingleton<PlanStore>()
         .AddSingleton<QueueStore>()
+        .AddSingleton<FitStore>()
+        .AddSingleton<FitRunner>()
         .AddSingleton<Workshop>()
         .AddSingleton<PriceListReader>()
         .AddSingleton<StoredOffers>()
@@ -82,6 +85,8 @@ internal static class OffcutsApi
         CullEndpoint.Map(app);
         app.MapSpecies();
         app.MapDesigns();
+        app.MapFits();
+        app.MapBoardUses();
         app.MapOffers();
         app.MapQueue();
         app.MapPlans();

@@ -66,7 +66,25 @@ public sealed class DesignEndpointsTests(Service service) : IClassFixture<Servic
         Assert.Equal(75, second.GetProperty("design").GetProperty("parts")[0].GetProperty("mostWidthMm").GetInt32());
     }
 
+    [Fact]
+    public async Task Tags_and_hours_come_back_and_leave_the_version_of_a_design_without_them_alone()
+    {
+        var plain = Stool.Replace("Step Stool", "Tagged stool", StringComparison.Ordinal);
+        var none = await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", plain), HttpStatusCode.Created);
+        Assert.False(none.GetProperty("design").TryGetProperty("tags", out _));
+        Assert.False(none.GetProperty("design").TryGetProperty("hours", out _));
+        var tagged = plain.Replace("\"items\":", "\"tags\":[\"kitchen\"],\"hours\":6.50,\"items\":", StringComparison.Ordinal);
+        var some = await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", tagged), HttpStatusCode.Created);
+        Assert.Equal("kitchen", some.GetProperty("design").GetProperty("tags")[0].GetString());
+        Assert.Equal("6.5", some.GetProperty("design").GetProperty("hours").GetRawText());
+        await Service.ReadAsync(await service.SendAsync("POST", "/v1/designs", tagged.Replace("6.50", "6.5", StringComparison.Ordinal)), HttpStatusCode.OK);
+        var listed = Assert.Single((await service.GetAsync("/v1/designs")).GetProperty("items").EnumerateArray(), item => item.GetProperty("reference").GetString() == "tagged-stool");
+        Assert.Equal("kitchen", listed.GetProperty("tags")[0].GetString());
+    }
+
     [Theory]
+    [InlineData("\"items\":", "\"tags\":[\"a\",\"A\"],\"items\":", "#/tags/1")]
+    [InlineData("\"items\":", "\"hours\":0,\"items\":", "#/hours")]
     [InlineData("\"quantity\":4", "\"tolerates\":[\"nail\"]", "#/parts/0/tolerates/0")]
     [InlineData("\"white ash\"", "\"wite ash\"", "#/parts/0/species/0")]
     [InlineData("\"widthMm\":60", "\"widthMm\":0", "#/parts/0/widthMm")]

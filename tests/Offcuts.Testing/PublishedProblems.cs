@@ -97,17 +97,17 @@ public static class PublishedProblems
     }
 
     /// <summary>A shop with one saw, nothing in stock and nothing to build.</summary>
-    internal static PlanningProblem Empty(decimal kerf) => new()
+    public static PlanningProblem Empty(decimal kerf) => new()
     {
         Stock = [],
         Design = new Design { Name = "none" },
         Shop = new Shop { Unit = DisplayUnit.Millimetre, Kerf = Length.FromMillimetres(kerf), Recut = false },
     };
 
-    internal static Part CreatePart(string name, decimal length, decimal width, int quantity) =>
+    public static Part CreatePart(string name, decimal length, decimal width, int quantity) =>
         new() { Name = name, Quantity = quantity, Finished = Size(length, width), Species = ["plate"] };
 
-    internal static Offer CreateOffer(string id, decimal length, decimal width, int price) => new()
+    public static Offer CreateOffer(string id, decimal length, decimal width, int price) => new()
     {
         Id = id,
         Supplier = "yard",
@@ -118,6 +118,6 @@ public static class PublishedProblems
         Form = new ByThePiece(Length.FromMillimetres(width), Length.FromMillimetres(length), new Money(price)),
     };
 
-    internal static Dimensions Size(decimal length, decimal width) =>
+    public static Dimensions Size(decimal length, decimal width) =>
         new(Length.FromMillimetres(18), Length.FromMillimetres(width), Length.FromMillimetres(length));
 }

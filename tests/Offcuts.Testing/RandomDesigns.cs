@@ -7,7 +7,7 @@ internal static class RandomDesigns
 {
     public static Design Create(Dice dice, ShopKind kind, IReadOnlyList<string> species)
     {
-        var (parts, panels) = kind.Scale switch
+        var (parts, panels) = kind.Parts is { } own ? (own, own / 12) : kind.Scale switch
         {
             ShopScale.Smallest => (dice.From(1, 2), dice.Chance(5) ? 1 : 0),
             ShopScale.Tiny => (dice.From(1, 3), dice.Chance(3) ? 1 : 0),

@@ -25,7 +25,8 @@ public enum ShopScale
 /// <param name="Metric">Millimetres instead of inches.</param>
 /// <param name="FullRack">Whether a shop that must buy has as many boards as any other of its scale, not a third of them.</param>
 /// <param name="Boards">How many boards it has, if not as many as others of its scale.</param>
-public sealed record ShopKind(ShopScale Scale, bool MustBuy = false, bool Metric = false, bool FullRack = false, int? Boards = null)
+/// <param name="Parts">How many part types its design has, if not as many as others of its scale; for each twelve there is a panel.</param>
+public sealed record ShopKind(ShopScale Scale, bool MustBuy = false, bool Metric = false, bool FullRack = false, int? Boards = null, int? Parts = null)
 {
     /// <summary>Whether it is small enough to try the odd settings too.</summary>
     public bool IsSmall => Scale is ShopScale.Smallest or ShopScale.Tiny;

@@ -70,6 +70,24 @@ internal sealed partial class Fields(Mapping mapping, DocumentFaults faults)
         return null;
     }
 
+    /// <summary>A decimal number above zero.</summary>
+    public decimal? OptionalNumber(string key, int most)
+    {
+        if (Optional(key) is not { } node)
+        {
+            return null;
+        }
+
+        if (node is Scalar { IsQuoted: false } scalar
+            && decimal.TryParse(scalar.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number > 0 && number <= most)
+        {
+            return number;
+        }
+
+        faults.Add(node, string.Create(CultureInfo.InvariantCulture, $"{Shown(node)}: give a number above 0 and at most {most}, for instance 6.5, without quotation marks."));
+        return null;
+    }
+
     /// <summary>The quantity, or the fewest and the most of a range: <c>5..9</c>, <c>5 to 9</c>.</summary>
     public (int Fewest, int? Most) QuantityRange()
     {

@@ -9,6 +9,12 @@ public sealed record Design
     /// <summary>What it is.</summary>
     public string? Description { get; init; }
 
+    /// <summary>Words of the maker's own to find it by; no two alike whatever their case.</summary>
+    public IReadOnlyList<string> Tags { get; init; } = [];
+
+    /// <summary>How many hours of work its maker reckons with; null if that is not said. Above zero.</summary>
+    public decimal? Hours { get; init; }
+
     /// <summary>Parts made of one piece each.</summary>
     public IReadOnlyList<Part> Parts { get; init; } = [];
 

@@ -28,6 +28,12 @@ public static class DesignRules
         var faults = new FaultList();
         faults.Text("#/name", design.Name, Limits.MaxName, required: true);
         faults.Text("#/description", design.Description, Limits.MaxNote);
+        CheckTags(design.Tags, faults);
+        if (design.Hours is <= 0 or > Limits.MaxHours)
+        {
+            faults.Add("#/hours", $"{design.Hours}: give more than 0 and at most {Limits.MaxHours} hours, or leave it out.");
+        }
+
         faults.Count("#/parts", design.Parts.Count, 0, Limits.MaxEntries);
         faults.Count("#/panels", design.Panels.Count, 0, Limits.MaxEntries);
         faults.Count("#/groups", design.Groups.Count, 0, Limits.MaxEntries);
@@ -59,6 +65,20 @@ public static class DesignRules
 
         CheckItems(design, faults);
         return faults.Found;
+    }
+
+    private static void CheckTags(IReadOnlyList<string> tags, FaultList faults)
+    {
+        faults.Count("#/tags", tags.Count, 0, Limits.MaxTags);
+        var known = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var (index, tag) in tags.Index())
+        {
+            faults.Text($"#/tags/{index}", tag, Limits.MaxName, required: true);
+            if (!known.Add(tag))
+            {
+                faults.Add($"#/tags/{index}", $"The tag {LengthText.Quote(tag)} is there twice: leave one out.");
+            }
+        }
     }
 
     private static Dictionary<string, FinishGroup> CheckGroups(Design design, FaultList faults)

@@ -56,4 +56,23 @@ public sealed record PlanLimits(TimeSpan Budget, int Seed = 1)
 {
     /// <summary>Five seconds, seed 1.</summary>
     public static PlanLimits Default { get; } = new(TimeSpan.FromSeconds(5));
+
+    /// <summary>When the search ends by itself.</summary>
+    public PlanEffort Effort { get; init; }
+}
+
+/// <summary>When a search ends by itself, apart from its budget.</summary>
+public enum PlanEffort
+{
+    /// <summary>When nothing better is found any more: for a plan that is to be built.</summary>
+    Thorough,
+
+    /// <summary>
+    /// With the first plan where that buys nothing; else with the linear program's bound and the plans of two dives. Enough to tell what a design costs
+    /// beside others, without care for which of the shop's own boards are cut.
+    /// </summary>
+    Quick,
+
+    /// <summary>With the first plan; whatever that leaves out is missing, though a search might find a place for it.</summary>
+    Glance,
 }

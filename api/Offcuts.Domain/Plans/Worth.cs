@@ -24,13 +24,12 @@ public static class Worth
     /// <summary>Worth of a piece that is kept, rounded down to a whole minor unit.</summary>
     /// <param name="size">Size of the piece.</param>
     /// <param name="ratePerBoardFoot">The species' rate.</param>
-    public static Money OfKept(Dimensions size, Money ratePerBoardFoot)
-    {
-        var lengthFactor = 0.3m + (0.7m * Math.Min(1m, (decimal)size.Length.Ticks / FullLength));
-        var widthFactor = 0.5m + (0.5m * Math.Min(1m, (decimal)size.Width.Ticks / FullWidth));
-        return new Money((long)decimal.Floor(
-            BoardMeasure.BoardFeet(size) * ratePerBoardFoot.MinorUnits * lengthFactor * widthFactor));
-    }
+    public static Money OfKept(Dimensions size, Money ratePerBoardFoot) =>
+        new((long)decimal.Floor(BoardMeasure.BoardFeet(size) * ratePerBoardFoot.MinorUnits * SizeFactor(size)));
+
+    /// <summary>How much a board foot of a piece is worth beside one of a long wide board, between 0.15 and 1.</summary>
+    public static decimal SizeFactor(Dimensions size) =>
+        (0.3m + (0.7m * Math.Min(1m, (decimal)size.Length.Ticks / FullLength))) * (0.5m + (0.5m * Math.Min(1m, (decimal)size.Width.Ticks / FullWidth)));
 
     /// <summary>Worth of a board in stock on a given day, age taken into account.</summary>
     public static Money OfBoard(Board board, Money ratePerBoardFoot, KeepSizes keep, DateOnly today) => Aged(Of(board.Size, ratePerBoardFoot, keep), board, today);

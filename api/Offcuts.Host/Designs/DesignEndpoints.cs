@@ -80,7 +80,7 @@ internal static class DesignEndpoints
         var design = Content(stored);
         return new(
             stored.Reference, design.Name, stored.Version, stored.Current, stored.CreatedAt,
-            design.Parts?.Sum(part => part.Quantity) ?? 0, design.Panels?.Sum(panel => panel.Quantity) ?? 0, design.Items?.Count ?? 0);
+            design.Parts?.Sum(part => part.Quantity) ?? 0, design.Panels?.Sum(panel => panel.Quantity) ?? 0, design.Items?.Count ?? 0, design.Tags, design.Hours);
     }
 
     private static DesignEntry Content(StoredDesign stored) => JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!;

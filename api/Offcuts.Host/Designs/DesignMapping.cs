@@ -19,6 +19,8 @@ internal static class DesignMapping
         {
             Name = entry.Name,
             Description = entry.Description,
+            Tags = [.. faults.Entries($"{at}/tags", entry.Tags, Limits.MaxTags).Select(tag => tag.Entry)],
+            Hours = entry.Hours,
             Parts = [.. faults.Entries($"{at}/parts", entry.Parts, Limits.MaxEntries)
                 .Select(part => ToPart(part.Entry, catalogue, $"{at}/parts/{part.Index}", faults))],
             Panels = [.. faults.Entries($"{at}/panels", entry.Panels, Limits.MaxEntries)
@@ -53,7 +55,10 @@ internal static class DesignMapping
         [.. design.Groups.Select(group => new GroupRecord(
             group.Name, group.OneSpecies, group.Species, group.Batch == BatchChoice.Any ? null : Words.Of(group.Batch), group.SpeciesInOrder ? true : null))],
         [.. design.Items.Select(item => ToRecord(item, currency))],
-        BendingMapping.Parameters(design), BendingMapping.FormulaUnit(design), BendingMapping.Choices(design));
+        BendingMapping.Parameters(design), BendingMapping.FormulaUnit(design), BendingMapping.Choices(design),
+        Listed(design.Tags),
+        // Hours written otherwise are the same hours: 6.50 is 6.5.
+        design.Hours / 1.0000000000000000000000000000m);
 
     // None is not written: a design from before there was the member keeps its version.
     private static IReadOnlyList<string>? Listed(IReadOnlyList<string> tolerates) => tolerates.Count > 0 ? tolerates : null;

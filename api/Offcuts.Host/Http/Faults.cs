@@ -11,6 +11,8 @@ internal sealed class Faults
 
     public void Add(string pointer, string detail) => found.Add(new(pointer, detail));
 
+    public bool Any => found.Count > 0;
+
     public void ThrowIfAny()
     {
         if (found.Count > 0)

@@ -103,6 +103,19 @@ internal static partial class Problems
         }
     }
 
+    /// <summary>The problem of a fault that comes when the answer has begun already.</summary>
+    public static Problem Of(Exception fault, string traceId) => fault switch
+    {
+        OffcutsException own => Of(KindOf(own.Code), own.Message, own.Faults, traceId),
+        SqliteException storage when StorageFaults.Of(storage) is { } refused => Of(KindOf(refused.Status), refused.Message, [], traceId),
+        SqliteException storage when StorageFaults.IsDamage(storage) => Of(Damaged, Damaged.Page, [], traceId),
+        _ => Of(Internal, "The service failed; the log says why.", [], traceId),
+    };
+
+    private static Problem Of(ProblemKind kind, string detail, IReadOnlyList<InputFault> faults, string traceId) => new(
+        $"/problems/{kind.Slug}", kind.Title, kind.Status, detail, kind.Slug,
+        [.. faults.Select(fault => new ProblemFault(fault.Pointer, fault.Detail, fault.Line, fault.Column))], traceId);
+
     private static ContentHttpResult GetPage(string slug)
     {
         var kind = Kinds.FirstOrDefault(kind => kind.Slug == slug)
@@ -127,9 +140,7 @@ internal static partial class Problems
 
     private static async Task WriteAsync(HttpContext context, ProblemKind kind, string detail, IReadOnlyList<InputFault> faults)
     {
-        var problem = new Problem(
-            $"/problems/{kind.Slug}", kind.Title, kind.Status, detail, kind.Slug,
-            [.. faults.Select(fault => new ProblemFault(fault.Pointer, fault.Detail, fault.Line, fault.Column))], context.TraceIdentifier);
+        var problem = Of(kind, detail, faults, context.TraceIdentifier);
         context.Response.StatusCode = kind.Status;
         context.Response.ContentType = "application/problem+json";
         await JsonSerializer.SerializeAsync(context.Response.Body, problem, WireJson.Default.Problem, context.RequestAborted);

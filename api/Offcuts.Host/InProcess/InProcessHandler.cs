@@ -8,31 +8,59 @@ namespace Offcuts.Host.InProcess;
 /// <summary>Hands the requests of an <see cref="HttpClient"/> to an application in the same process.</summary>
 /// <param name="answer">The application.</param>
 /// <param name="scopes">Makes the services of one request.</param>
-internal sealed class InProcessHandler(RequestDelegate answer, IServiceScopeFactory scopes) : HttpMessageHandler
+/// <param name="streams">The answers that are read while they are written.</param>
+internal sealed class InProcessHandler(RequestDelegate answer, IServiceScopeFactory scopes, OpenStreams streams) : HttpMessageHandler
 {
     /// <inheritdoc/>
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
         cancellationToken.ThrowIfCancellationRequested();
         byte[] body = request.Content is { } content ? await content.ReadAsByteArrayAsync(cancellationToken) : [];
-        using var response = new InProcessResponse();
+        var response = new InProcessResponse();
+        var aborted = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken, streams.Stopping);
         var features = new FeatureCollection();
         features.Set<IHttpRequestFeature>(FeatureOf(request, body));
-        features.Set<IHttpRequestLifetimeFeature>(new HttpRequestLifetimeFeature { RequestAborted = cancellationToken });
+        features.Set<IHttpRequestLifetimeFeature>(new HttpRequestLifetimeFeature { RequestAborted = aborted.Token });
         features.Set<IHttpResponseFeature>(response);
         features.Set<IHttpResponseBodyFeature>(response.BodyFeature);
-        try
+        var answering = AnswerAsync(new DefaultHttpContext(features) { ServiceScopeFactory = scopes }, response);
+        if (await Task.WhenAny(answering, response.BodyFeature.Streaming) != answering)
         {
-            await answer(new DefaultHttpContext(features) { ServiceScopeFactory = scopes });
-            await response.EndAsync();
-        }
-        catch (Exception) when (cancellationToken.IsCancellationRequested)
-        {
-            // As a connection that was cut: whatever the application threw, the client asked to stop.
-            throw new OperationCanceledException(cancellationToken);
+            streams.Add(answering);
+            await response.StartAsync();
+            return MessageOf(request, response, new StreamedContent(response.BodyFeature.Reader, aborted.Cancel));
         }
 
-        return MessageOf(request, response);
+        using (aborted)
+        using (response)
+        {
+            try
+            {
+                await answering;
+            }
+            catch (Exception) when (cancellationToken.IsCancellationRequested)
+            {
+                // As a connection that was cut: whatever the application threw, the client asked to stop.
+                throw new OperationCanceledException(cancellationToken);
+            }
+
+            return MessageOf(request, response, request.Method == HttpMethod.Head ? new ByteArrayContent([]) : response.Content());
+        }
+    }
+
+    private async Task AnswerAsync(HttpContext context, InProcessResponse response)
+    {
+        try
+        {
+            await answer(context);
+            await response.EndAsync();
+        }
+        catch (Exception fault)
+        {
+            // Who reads it already is told there; who still waits for it, by the task.
+            await response.BodyFeature.FailAsync(fault);
+            throw;
+        }
     }
 
     private static HttpRequestFeature FeatureOf(HttpRequestMessage request, byte[] body)
@@ -68,9 +96,8 @@ internal sealed class InProcessHandler(RequestDelegate answer, IServiceScopeFact
         }
     }
 
-    private static HttpResponseMessage MessageOf(HttpRequestMessage request, InProcessResponse response)
+    private static HttpResponseMessage MessageOf(HttpRequestMessage request, InProcessResponse response, HttpContent content)
     {
-        var content = request.Method == HttpMethod.Head ? new ByteArrayContent([]) : response.Content();
         var message = new HttpResponseMessage((HttpStatusCode)response.StatusCode) { RequestMessage = request, Content = content };
         foreach (var (name, values) in response.Headers)
         {

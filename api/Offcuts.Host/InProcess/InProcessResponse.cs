@@ -2,18 +2,15 @@ using Microsoft.AspNetCore.Http.Features;
 
 namespace Offcuts.Host.InProcess;
 
-/// <summary>An answer, gathered whole before the client sees it. It counts as started with the first byte that the application flushes.</summary>
+/// <summary>An answer. It counts as started with the first byte that the application flushes, or when it is to be read as it is written.</summary>
 internal sealed class InProcessResponse : IHttpResponseFeature, IDisposable
 {
-    private readonly MemoryStream body = new();
     private readonly Stack<Func<Task>> starting = new();
     private readonly Stack<Func<Task>> completed = new();
     private int status = StatusCodes.Status200OK;
 
-    public InProcessResponse() => BodyFeature = new StreamResponseBodyFeature(body);
-
     /// <summary>The body.</summary>
-    public StreamResponseBodyFeature BodyFeature { get; }
+    public InProcessBody BodyFeature { get; } = new();
 
     /// <inheritdoc/>
     public int StatusCode
@@ -29,10 +26,10 @@ internal sealed class InProcessResponse : IHttpResponseFeature, IDisposable
     public IHeaderDictionary Headers { get; set; } = new HeaderDictionary();
 
     /// <summary>The body's stream; the application writes to <see cref="BodyFeature"/>.</summary>
-    public Stream Body { get => body; set => throw new NotSupportedException("Replace the body by IHttpResponseBodyFeature."); }
+    public Stream Body { get => BodyFeature.Stream; set => throw new NotSupportedException("Replace the body by IHttpResponseBodyFeature."); }
 
     /// <inheritdoc/>
-    public bool HasStarted => body.Length > 0;
+    public bool HasStarted => BodyFeature.HasStarted;
 
     /// <inheritdoc/>
     public void OnStarting(Func<object, Task> callback, object state) => starting.Push(() => callback(state));
@@ -43,7 +40,8 @@ internal sealed class InProcessResponse : IHttpResponseFeature, IDisposable
     /// <summary>Ends the answer; headers may still change until here, for nothing of it was sent.</summary>
     public async Task EndAsync()
     {
-        foreach (var callback in starting.Concat(completed))
+        await StartAsync();
+        foreach (var callback in completed)
         {
             await callback();
         }
@@ -51,13 +49,18 @@ internal sealed class InProcessResponse : IHttpResponseFeature, IDisposable
         await BodyFeature.CompleteAsync();
     }
 
-    /// <inheritdoc/>
-    public void Dispose()
+    /// <summary>The headers are settled: the client is to see them before the answer ends.</summary>
+    public async Task StartAsync()
     {
-        BodyFeature.Dispose();
-        body.Dispose();
+        while (starting.TryPop(out var callback))
+        {
+            await callback();
+        }
     }
 
+    /// <inheritdoc/>
+    public void Dispose() => BodyFeature.Dispose();
+
     /// <summary>The body for the client; call it after <see cref="EndAsync"/>.</summary>
-    public ByteArrayContent Content() => new(body.ToArray());
+    public ByteArrayContent Content() => new(BodyFeature.ToArray());
 }

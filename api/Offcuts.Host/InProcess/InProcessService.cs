@@ -16,6 +16,7 @@ public sealed class InProcessService : IAsyncDisposable
     private readonly Task<Database> opening;
     private readonly ServiceProvider services;
     private readonly RequestDelegate answer;
+    private readonly OpenStreams streams = new();
     private IHostedService[] started = [];
 
     /// <summary>Answers at once what needs no database, such as <c>/health</c>; all else once it is started.</summary>
@@ -55,11 +56,12 @@ public sealed class InProcessService : IAsyncDisposable
     }
 
     /// <summary>A handler whose requests it answers.</summary>
-    public HttpMessageHandler CreateHandler() => new InProcessHandler(answer, services.GetRequiredService<IServiceScopeFactory>());
+    public HttpMessageHandler CreateHandler() => new InProcessHandler(answer, services.GetRequiredService<IServiceScopeFactory>(), streams);
 
     /// <summary>Lets what runs in the background end in order.</summary>
     public async ValueTask DisposeAsync()
     {
+        await streams.DisposeAsync();
         using (var patience = new CancellationTokenSource(LongestStop))
         {
             foreach (var background in started)

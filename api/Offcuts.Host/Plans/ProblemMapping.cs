@@ -152,7 +152,8 @@ internal static class ProblemMapping
         record.PerBoardFoot.ToDictionary(
             rate => rate.Key, rate => faults.Money($"{at}/perBoardFoot/{rate.Key}", rate.Value, currency), StringComparer.Ordinal));
 
-    private static StockBoard ToRecord(Board board)
+    /// <summary>A board as plans see it.</summary>
+    public static StockBoard ToRecord(Board board)
     {
         var record = BoardMapping.ToRecord(board);
         return new StockBoard(

@@ -57,6 +57,7 @@ internal static class Operations
         },
         new("GET", "/v1/boards/{id}", "getBoard", "One board."),
         new("GET", "/v1/boards/{id}/history", "getBoardHistory", "Everything that ever happened to a board, also one that is no longer in the inventory."),
+        new("GET", "/v1/boards/{id}/uses", "getBoardUses", "Which parts of which saved designs a board could become, and how many of each where nothing else is cut from it."),
         new("PUT", "/v1/boards/{id}", "replaceBoard", "Replaces what is known of a board.") { Body = typeof(BoardEntry), Example = Examples.Board },
         new("DELETE", "/v1/boards/{id}", "deleteBoard", "Forgets a board."),
         new("POST", "/v1/board-imports", "importBoards", "Logs many boards, all or none. A table also changes boards by their ids, and the same table makes no board twice.")
@@ -138,6 +139,18 @@ internal static class Operations
         new("GET", "/v1/designs/{reference}", "getDesign", "A design by its reference (the current version) or a version id."),
         new("DELETE", "/v1/designs/{reference}", "deleteDesign", "Forgets a design with all its versions; plans keep theirs."),
         new("GET", "/v1/designs/{reference}/versions", "listDesignVersions", "All versions of a design, newest first."),
+
+        new("GET", "/v1/fits", "rankFits", "Ranks the saved designs against the free stock. With Accept: text/event-stream as events while it goes: progress, place (best first; a place once told stays), then end or fault. Closing the connection ends it.")
+        {
+            Query =
+            [
+                ("order", "cheapest to finish (if left out), or pile: what eats most of it."), ("species", "Only boards of this species are the pile; what eats none of it is left out."),
+                ("place", "Only boards at this place are the pile, exactly as entered."), ("batch", "Only boards of this batch are the pile, exactly as entered."),
+                ("tags", "Tags that a design must have, with commas between them."), ("maxHours", "The most hours of work; designs that state none are left out."),
+                ("maxCost", "The most money still to spend; designs that cannot be finished are left out."),
+                ("limit", "How many places, 1 to 2000; 10 if left out."), ("budgetMs", "Time to rank in milliseconds, 100 to 300000; 30000 if left out."),
+            ],
+        },
 
         new("GET", "/v1/price-lists", "listPriceLists", "All price lists."),
         new("POST", "/v1/price-lists", "storePriceList", "Replaces all offers of the supplier that the list names.")

@@ -5,14 +5,14 @@ namespace Offcuts.Planning.Modelling;
 /// <summary>Turns a planning problem with a given choice of species into the search's model.</summary>
 internal sealed class ModelBuilder(PlanningProblem problem)
 {
-    private readonly Milling milling = new(problem.Shop);
     private readonly Trims trims = new(problem.Shop);
-    private readonly PartOptions partOptions = new(problem.Shop, new Milling(problem.Shop));
+    private readonly WantedRows wantedRows = new(problem.Shop);
+    private readonly ClassOptions options = new(problem.Shop);
 
     /// <summary>Builds the model for what is wanted.</summary>
     public PlanningModel Build(Wanted wanted)
     {
-        var rows = Rows(wanted);
+        var rows = wantedRows.Of(wanted);
         var profiles = new List<Profile>();
         var byKey = new Dictionary<string, Profile>(StringComparer.Ordinal);
         var byClass = new Dictionary<(BoardClass, string Kinds), Profile>();
@@ -34,7 +34,7 @@ internal sealed class ModelBuilder(PlanningProblem problem)
             var held = string.Join('|', kinds);
             if (!byClass.TryGetValue((cls, held), out var profile))
             {
-                var (blanks, families) = Options(kinds.Count == 0 ? rows : rows.FindAll(row => row.MayHold(kinds)), cls);
+                var (blanks, families) = options.Of(kinds.Count == 0 ? rows : rows.FindAll(row => row.MayHold(kinds)), cls);
                 var key = ProfileKey(cls, blanks, families) + held;
                 if (!byKey.TryGetValue(key, out profile))
                 {
@@ -127,84 +127,6 @@ internal sealed class ModelBuilder(PlanningProblem problem)
                 }
             }
         }
-    }
-
-    private List<DemandRow> Rows(Wanted wanted)
-    {
-        var rows = new List<DemandRow>();
-        foreach (var want in wanted.Parts.Where(want => want.Quantity > 0))
-        {
-            rows.Add(new PartRow(
-                rows.Count, want.Part.Name, want.Part.Appearance, want.Part.Finished.Thickness, want.Species,
-                want.Quantity, want.Part.Finished.Width, want.Part.Finished.Length, want.Part.Grain == Grain.Free, want.LayerCounts)
-            {
-                Tolerates = want.Part.Tolerates,
-                Batches = want.Batches,
-                Most = want.Part.Most ?? want.Part.Finished,
-            });
-        }
-
-        var family = 0;
-        foreach (var want in wanted.Panels.Where(want => want.Copies.Count > 0))
-        {
-            var (count, width) = milling.SubPanels(want.Panel);
-            foreach (var copy in want.Copies)
-            {
-                for (var number = 1; number <= count; number++)
-                {
-                    // Equal shares to start from; what does not divide evenly goes to the first of them.
-                    var share = Length.FromTicks((width.Ticks + count - number) / count);
-                    rows.Add(new StripRow(
-                        rows.Count, want.Panel.Name, want.Panel.Appearance, want.Panel.Finished.Thickness, want.Species,
-                        family, copy, number, share, count == 1 ? share : problem.Shop.PlanerWidth, want.Panel.Finished.Length,
-                        want.Panel.NarrowestStrip ?? problem.Shop.NarrowestStrip, want.Panel.WidestStrip ?? problem.Shop.WidestStrip)
-                    {
-                        Tolerates = want.Panel.Tolerates,
-                        Batches = want.Batches,
-                    });
-                }
-            }
-
-            family++;
-        }
-
-        return rows;
-    }
-
-    private (BlankOption[] Blanks, StripFamily[] Families) Options(List<DemandRow> rows, BoardClass cls)
-    {
-        var allowances = milling.Allowances(cls);
-        var blanks = new List<BlankOption>();
-        var strips = new List<(StripRow Row, long Widest)>();
-        foreach (var row in rows)
-        {
-            if (!row.Species.Contains(cls.Species) || (row.Batches is { } batches && !batches.Contains(cls.Batch)) || cls.Appearance > row.Appearance)
-            {
-                continue;
-            }
-
-            if (row is PartRow part)
-            {
-                blanks.AddRange(partOptions.Of(part, cls));
-            }
-            else if (row is StripRow strip && cls.Kind == BoardKind.Solid && milling.SuitsThickness(cls, row.Thickness, row.MostThickness, out _))
-            {
-                var along = milling.StripLength(cls, strip.Thickness, strip.Length);
-                var edge = allowances.Width + cls.Flattening.Crook(along);
-                if (milling.WidestStrip(cls, strip.Thickness, along, strip.Narrowest + edge, strip.Widest + edge) is { } widest)
-                {
-                    strips.Add((strip, (widest - edge).Ticks));
-                }
-            }
-        }
-
-        var families = strips.GroupBy(entry => entry.Row.Family).Select(group => new StripFamily(
-            [.. group.Select(entry => entry.Row.Index)], group.Max(entry => entry.Row.SubPanel),
-            group.Min(entry => entry.Row.MostCounted - entry.Row.Needed),
-            milling.StripLength(cls, group.First().Row.Thickness, group.First().Row.Length).Ticks,
-            (allowances.Width + cls.Flattening.Crook(milling.StripLength(cls, group.First().Row.Thickness, group.First().Row.Length))).Ticks,
-            group.First().Row.Narrowest.Ticks, group.First().Widest));
-        return ([.. blanks], [.. families]);
     }
 
     private static string ProfileKey(BoardClass cls, BlankOption[] blanks, StripFamily[] families) =>

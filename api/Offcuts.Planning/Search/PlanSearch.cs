@@ -31,16 +31,30 @@ internal sealed class PlanSearch(
     public Plan Run()
     {
         var choices = new SpeciesChoices(problem);
-        // The earlier plan's choice first; without one the order stays.
-        scenarios = [.. choices.List().Select(Open).OrderByDescending(scenario => scenario.Components.Sum(component => component.PiecesKept))];
+        var listed = choices.List();
         truncated = choices.IsTruncated;
+        if (limits.Effort != PlanEffort.Thorough && IsGoodAtFirst(listed[0]))
+        {
+            return Write(finished: !clock.IsOver && !clock.CutShort);
+        }
+
+        // The earlier plan's choice first; without one the order stays.
+        scenarios = [.. listed.Select(Open).OrderByDescending(scenario => scenario.Components.Sum(component => component.PiecesKept))];
         Start();
         StartAgain();
-        Relax(choices);
-        Dive();
-        Raise(share: 6);
-        Deepen();
-        Polish();
+        if (!IsGoodEnough)
+        {
+            Relax(choices);
+            Dive();
+        }
+
+        if (limits.Effort == PlanEffort.Thorough)
+        {
+            Raise(share: 6);
+            Deepen();
+            Polish();
+        }
+
         return Write(finished: !clock.IsOver && !clock.CutShort);
     }
 
@@ -50,6 +64,17 @@ internal sealed class PlanSearch(
         var least = truncated ? 0 : scenarios.Concat(doubtful).Min(scenario => scenario.Bound);
         var bound = Math.Max(least, relaxed?.Bound ?? 0);
         return winner is null ? bound : Math.Min(bound, winner.Money);
+    }
+
+    /// <summary>Whether a search that is not thorough has nothing left to find out: no plan buys less than nothing.</summary>
+    private bool IsGoodEnough => limits.Effort == PlanEffort.Glance || (limits.Effort == PlanEffort.Quick && winner is { Money: 0, MissingCount: 0 });
+
+    /// <summary>The choice with most wood in stock alone, before any other is even opened.</summary>
+    private bool IsGoodAtFirst(Scenario first)
+    {
+        scenarios = [Open(first)];
+        Start();
+        return IsGoodEnough;
     }
 
     private bool IsProved => winner is not null && Math.Min(winner.Money, enough) <= Bound();
@@ -85,7 +110,7 @@ internal sealed class PlanSearch(
         var whole = scenarios.ToList();
         for (var at = 0; at < scenarios.Count; at++)
         {
-            if (at == 0 || !clock.IsOver)
+            if (at == 0 || (!clock.IsOver && !IsGoodEnough))
             {
                 scenarios[at] = Started(scenarios[at]);
                 PickWinner();
@@ -118,11 +143,11 @@ internal sealed class PlanSearch(
             }
 
             // The greedy plan may merely have been clumsy: search before giving a part up.
-            foreach (var component in plan.Components.Where(component => component.Best is not { IsComplete: true }))
+            foreach (var component in plan.Components.Where(component => component.Best is not { IsComplete: true } && limits.Effort != PlanEffort.Glance))
             {
                 component.Relax();
                 component.FirstDives();
-                for (var round = 0; round < 2 && component.MayLackLess; round++)
+                for (var round = 0; round < 2 && component.MayLackLess && limits.Effort == PlanEffort.Thorough; round++)
                 {
                     component.Deepen(round);
                 }

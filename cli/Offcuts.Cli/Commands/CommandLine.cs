@@ -4,6 +4,7 @@ using Offcuts.Cli.Commands.Boards;
 using Offcuts.Cli.Commands.Demo;
 using Offcuts.Cli.Commands.Designs;
 using Offcuts.Cli.Commands.Find;
+using Offcuts.Cli.Commands.Fits;
 using Offcuts.Cli.Commands.Journal;
 using Offcuts.Cli.Commands.Keeping;
 using Offcuts.Cli.Commands.Offers;
@@ -38,7 +39,7 @@ internal static class CommandLine
         Verb[] verbs =
         [
             BoardsCommand.Create(), FindCommand.Create(), PlacesCommand.Create(), StockTakeCommand.Create(), SpeciesCommand.Create(), DesignsCommand.Create(), PricesCommand.Create(), OffersCommand.Create(),
-            ShopCommand.Create(), KeepCommand.Create(), KeepRuleCommand.Create(), CullCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), QueueCommand.Create(), StretchCommand.Create(), FillCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
+            ShopCommand.Create(), KeepCommand.Create(), KeepRuleCommand.Create(), CullCommand.Create(), FitCommand.Create(), PlanCommand.Create(), PlansCommand.Create(), QueueCommand.Create(), StretchCommand.Create(), FillCommand.Create(), JournalCommand.Create(), ReportsCommand.Create(), DemoCommand.Create(), StatusCommand.Create(), ServeCommand.Create(),
             CompletionCommand.Create(), CompletionCommand.CreateAnswer(), HelpCommand.Create(),
         ];
         foreach (var verb in verbs)

@@ -17,7 +17,7 @@ internal static class Topics
               0    done
               1    failed: the named thing does not exist, a file cannot be used, you said no, or the program is at fault
               2    wrong command line or input; nothing was changed
-              3    done, but incomplete: the plan has missing parts, or 'find' found too few
+              3    done, but incomplete: the plan has missing parts, 'find' found too few, or time was up before 'fit' knew all places
               4    kept for access that is denied (there are no access tokens yet)
               5    it contradicts what is stored; look again and decide anew
               6    the server cannot be reached or does not answer in time

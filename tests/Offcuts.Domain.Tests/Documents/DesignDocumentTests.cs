@@ -37,6 +37,8 @@ public class DesignDocumentTests
             quantity: 16
             price: 0.35
             supplier: Hinge and Pin
+        tags: [hall, seating]
+        hours: 12.5
         """;
 
     [Fact]
@@ -45,6 +47,8 @@ public class DesignDocumentTests
         var design = Parse(Bench);
         Assert.Equal("Hall bench", design.Name);
         Assert.Equal("A bench for the hall.", design.Description);
+        Assert.Equal(["hall", "seating"], design.Tags);
+        Assert.Equal(12.5m, design.Hours);
         var group = Assert.Single(design.Groups);
         Assert.True(group.OneSpecies);
         Assert.Equal(["black-walnut", "black-cherry"], group.Species);
@@ -117,6 +121,8 @@ public class DesignDocumentTests
     }
 
     [Theory]
+    [InlineData("hours: 12.5", "hours: a day", "#/hours", 33, "for instance 6.5")]
+    [InlineData("[hall, seating]", "[hall, Hall]", "#/tags/1", 32, "there twice")]
     [InlineData("quantity: 4", "quantty: 4", "#/parts/0/quantty", 10, "Did you mean 'quantity'?")]
     [InlineData("quantity: 4", "quantity: four", "#/parts/0/quantity", 10, "whole number")]
     [InlineData("quantity: 4", "quantity: \"4\"", "#/parts/0/quantity", 10, "without quotation marks")]

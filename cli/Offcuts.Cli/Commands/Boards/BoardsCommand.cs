@@ -9,5 +9,5 @@ internal static class BoardsCommand
         "offcuts boards add 3/4 x 5 1/2 x 36 --species white-ash --place \"rack 2\"",
         "offcuts boards log 3 @ 3/4 x 5 1/2 x 36 ash, rack 2",
         "offcuts boards list --species white-ash --min-length 30in")
-        .With(List.Create(), Totals.Create(), Add.Create(), Log.Create(), Show.Create(), History.Create(), Edit.Create(), Remove.Create(), Import.Create(), Export.Create(), Labels.Create());
+        .With(List.Create(), Totals.Create(), Add.Create(), Log.Create(), Show.Create(), History.Create(), Uses.Create(), Edit.Create(), Remove.Create(), Import.Create(), Export.Create(), Labels.Create());
 }

@@ -18,6 +18,16 @@ internal static class DesignView
             terminal.Out.WriteLine(SafeText.Of(description.ReplaceLineEndings(" ").Trim()));
         }
 
+        if (design.Hours is { } hours)
+        {
+            terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"About {hours} hours of work."));
+        }
+
+        if (design.Tags is { Count: > 0 } tags)
+        {
+            terminal.Out.WriteLine(SafeText.Of($"Tags: {string.Join(", ", tags)}."));
+        }
+
         OpenView.Write(design, unit, terminal);
         var names = known.Items.ToDictionary(species => species.Id, species => species.Name, StringComparer.Ordinal);
         var groups = (design.Groups ?? []).ToDictionary(group => group.Name, StringComparer.Ordinal);

@@ -22,6 +22,16 @@ internal sealed class ProgressLine(Terminal terminal, bool quiet) : IDisposable
         }
     }
 
+    /// <summary>Wipes the line before something else is written; the next text shows again.</summary>
+    public void Wipe()
+    {
+        if (isShown && length > 0)
+        {
+            terminal.Err.Write($"\r{new string(' ', length)}\r");
+            length = 0;
+        }
+    }
+
     /// <summary>Shows how far a search is.</summary>
     public void Show(PlanProgressRecord? progress, string currency)
     {
@@ -37,11 +47,5 @@ internal sealed class ProgressLine(Terminal terminal, bool quiet) : IDisposable
     }
 
     /// <summary>Wipes the line.</summary>
-    public void Dispose()
-    {
-        if (isShown)
-        {
-            terminal.Err.Write($"\r{new string(' ', length)}\r");
-        }
-    }
+    public void Dispose() => Wipe();
 }

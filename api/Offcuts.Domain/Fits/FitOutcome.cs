@@ -1,0 +1,96 @@
+namespace Offcuts.Domain;
+
+/// <summary>What is kept of a plan to rank its design: no geometry, only what it takes and gives.</summary>
+public sealed record FitOutcome
+{
+    /// <summary>Board feet are kept to a millionth.</summary>
+    public const double Precision = 1e-6;
+
+    /// <summary>Whether the planner searched as for a plan that is to be built; else only until it knew enough to rank.</summary>
+    public required bool IsThorough { get; init; }
+
+    /// <summary>Money for wood.</summary>
+    public required Money WoodCost { get; init; }
+
+    /// <summary>No plan for as many pieces spends less on wood.</summary>
+    public required Money WoodBound { get; init; }
+
+    /// <summary>Money for what is bought ready made.</summary>
+    public required Money ItemCost { get; init; }
+
+    /// <summary>Parts and panels that cannot be had, each once.</summary>
+    public IReadOnlyList<MissingPart> Missing { get; init; } = [];
+
+    /// <summary>Board feet of all finished parts and panels that the design asks for, to a millionth.</summary>
+    public required decimal BoardFeet { get; init; }
+
+    /// <summary>Board feet of those that come from stock, to a millionth.</summary>
+    public required decimal BoardFeetFromStock { get; init; }
+
+    /// <summary>The boards that are cut, each once.</summary>
+    public IReadOnlyList<StockUse> Uses { get; init; } = [];
+
+    /// <summary>The wood to buy.</summary>
+    public IReadOnlyList<FitPurchase> Purchases { get; init; } = [];
+
+    /// <summary>Pieces missing.</summary>
+    public int MissingCount => Missing.Sum(part => part.Quantity);
+
+    /// <summary>Whether nothing is missing and nothing cheaper exists.</summary>
+    public bool IsProved => Missing.Count == 0 && WoodCost == WoodBound;
+
+    /// <summary>Money still to spend.</summary>
+    public Money Cost => WoodCost + ItemCost;
+
+    /// <summary>The share of the finished wood that comes from stock; 1 for a design without any.</summary>
+    public decimal ShareFromStock => BoardFeet == 0 ? 1 : BoardFeetFromStock / BoardFeet;
+
+    /// <summary>What it is ranked by.</summary>
+    /// <param name="weightOf">What a board foot from a board counts, in minor units; 0 for a board that does not count.</param>
+    public FitFigures Figures(Func<string, decimal> weightOf) =>
+        new(MissingCount, Cost, ShareFromStock, BoardFeetFromStock, Uses.Sum(use => use.BoardFeet * weightOf(use.BoardId)));
+
+    /// <summary>What a plan gives.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="design">The design that it makes.</param>
+    /// <param name="isThorough">How far it was searched.</param>
+    public static FitOutcome Of(Plan plan, Design design, bool isThorough)
+    {
+        var wood = new FinishedWood(design);
+        var total = wood.Total;
+        return new FitOutcome
+        {
+            IsThorough = isThorough,
+            WoodCost = plan.WoodCost,
+            WoodBound = plan.WoodBound,
+            ItemCost = plan.ItemCost,
+            Missing = plan.Missing,
+            BoardFeet = Rounded(total),
+            // From what does not come from stock, so that it is exactly the total where all does.
+            BoardFeetFromStock = Rounded(total - wood.Of(plan.Missing) - wood.Of(plan, plan.Boards.Where(board => board.BoardId is null))),
+            Uses = [.. plan.Boards.Where(board => board.BoardId is not null).GroupBy(board => board.BoardId!, StringComparer.Ordinal)
+                .Select(cuts => new StockUse(cuts.Key, cuts.Count(), Rounded(cuts.Sum(Sawn))))],
+            Purchases = [.. plan.Purchases.Select(purchase => new FitPurchase(purchase.Offer.Offer.Id, purchase.Offer.Size, purchase.Count, purchase.Cost))],
+        };
+    }
+
+    /// <summary>Blanks and strips as sawn that the design asks for: what costs nothing is cut from waste, and relieves no pile.</summary>
+    private static decimal Sawn(BoardCut board) => board.Pieces.Where(piece => piece is StripPiece or PartPiece { Use: PieceUse.Asked })
+        .Sum(piece => BoardMeasure.BoardFeet(new Dimensions(board.Size.Thickness, piece.At.Width, piece.At.Length)));
+
+    /// <summary>Board feet as they are kept: to the next millionth.</summary>
+    public static decimal Rounded(decimal boardFeet) => decimal.Round(boardFeet, 6);
+}
+
+/// <summary>A board in stock that a plan cuts.</summary>
+/// <param name="BoardId">Its id.</param>
+/// <param name="Count">How many of those alike.</param>
+/// <param name="BoardFeet">Blanks and strips sawn from them, to a millionth of a board foot.</param>
+public sealed record StockUse(string BoardId, int Count, decimal BoardFeet);
+
+/// <summary>Wood that a build takes from an offer.</summary>
+/// <param name="OfferId">The offer.</param>
+/// <param name="Size">The size of each.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Cost">What they cost together.</param>
+public sealed record FitPurchase(string OfferId, Dimensions Size, int Count, Money Cost);

@@ -1,0 +1,35 @@
+namespace Offcuts.Domain;
+
+/// <summary>A board as it was when a design was planned, as far as a plan depends on it.</summary>
+/// <param name="BoardId">Its id.</param>
+/// <param name="Wood">A print of all that a plan depends on: equal prints are the same wood.</param>
+/// <param name="Quantity">How many alike.</param>
+public sealed record TouchableBoard(string BoardId, string Wood, int Quantity);
+
+/// <summary>The boards that a design could touch when it was planned.</summary>
+/// <param name="Boards">Each once, by id.</param>
+public sealed record SeenStock(IReadOnlyList<TouchableBoard> Boards)
+{
+    /// <summary>Whether the stock is the same to a plan of that design.</summary>
+    public bool IsSameAs(SeenStock other) => Boards.SequenceEqual(other.Boards);
+
+    /// <summary>
+    /// Whether what was planned from this stock still costs the least from another: all that it cuts is still there, and nothing cheaper can have come.
+    /// A plan that is proved stays so while boards only leave the rack, and one that buys nothing whatever comes to it.
+    /// </summary>
+    /// <param name="outcome">What was planned from this stock.</param>
+    /// <param name="now">The stock as it is.</param>
+    public bool StillServes(FitOutcome outcome, SeenStock now)
+    {
+        if (!outcome.IsProved)
+        {
+            return false;
+        }
+
+        var then = Boards.ToDictionary(board => board.BoardId, StringComparer.Ordinal);
+        var still = now.Boards.ToDictionary(board => board.BoardId, StringComparer.Ordinal);
+        return outcome.Uses.All(use => still.TryGetValue(use.BoardId, out var board) && board.Wood == then[use.BoardId].Wood && board.Quantity >= use.Count)
+            && (outcome.WoodCost == Money.Zero || now.Boards.All(board =>
+                then.TryGetValue(board.BoardId, out var known) && known.Wood == board.Wood && known.Quantity >= board.Quantity));
+    }
+}

@@ -1,0 +1,257 @@
+using System.Runtime.ExceptionServices;
+using Offcuts.Domain;
+using Offcuts.Planning.Explaining;
+
+namespace Offcuts.Planning.Fitting;
+
+/// <summary>Plans a design; null if the plan must not be used.</summary>
+public delegate Plan? PlanFit(SavedDesign design, PlanningProblem problem, PlanLimits limits, CancellationToken cancellationToken);
+
+/// <summary>
+/// Ranks designs, the best first. Each has figures that it can come to at best: by areas, then by the bound of a quick plan, then those of a thorough
+/// one. The design with the best of these is planned next; once it needs no further plan, it has its place, for no other can come before it. So only what
+/// can still rank is planned.
+/// </summary>
+/// <remarks>
+/// The first <see cref="ThoroughPlaces"/> places are by thorough plans, unless a quick one is proved to cost the least; those behind them by quick plans.
+/// Where the pile is what counts, nothing bounds well what a thorough plan eats, so a quick plan's figures decide whether there is a thorough one.
+/// </remarks>
+/// <param name="stock">What there is.</param>
+/// <param name="question">What is asked.</param>
+/// <param name="memory">What is known from before.</param>
+/// <param name="plan">Makes the plans.</param>
+public sealed class FitSearch(FitStock stock, FitQuestion question, IFitMemory memory, PlanFit plan)
+{
+    /// <summary>So many places are by thorough plans.</summary>
+    public const int ThoroughPlaces = 10;
+
+    /// <summary>Plans that are made at once, whatever the machine has, so that the ranking is the same everywhere.</summary>
+    private const int Threads = 2;
+
+    private static readonly PlanLimits Glance = new(TimeSpan.FromSeconds(1)) { Effort = PlanEffort.Glance };
+    private static readonly PlanLimits Quick = new(TimeSpan.FromSeconds(2)) { Effort = PlanEffort.Quick };
+
+    /// <summary>The limits of a thorough plan.</summary>
+    public static PlanLimits Thorough { get; } = new(TimeSpan.FromSeconds(2));
+
+    private readonly FitOrdering ordering = new(question.Order);
+    private readonly List<string> failed = [];
+
+    // Threads wait for each other at it, which a Lock cannot.
+    private readonly object gate = new();
+    private readonly MissingReasons reasons = new(stock.Shop);
+
+    private List<FitCandidate> open = [];
+    private Action<FitEvent> tell = _ => { };
+    private FitProgress progress = new(0, 0, 0, 0);
+    private int places;
+    private int tooDear;
+    private int eatNone;
+
+    /// <summary>Ranks them.</summary>
+    /// <param name="designs">The designs of the store.</param>
+    /// <param name="told">Told of progress and places as they come, never twice at once.</param>
+    /// <param name="timeUp">Ends it early; what is known by then is placed.</param>
+    /// <param name="cancellationToken">Gives it up.</param>
+    public FitSummary Run(IReadOnlyList<SavedDesign> designs, Action<FitEvent> told, CancellationToken timeUp, CancellationToken cancellationToken)
+    {
+        tell = told;
+        List<SavedDesign> asked = [.. designs.Where(design => question.Asks(design.Design))];
+        progress = progress with { Designs = asked.Count };
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(timeUp, cancellationToken);
+        LookAt(asked, stop);
+        open = [.. open.Where(candidate => !IsLeftOut(candidate))];
+        InThreads(() => Work(stop.Token), stop);
+        cancellationToken.ThrowIfCancellationRequested();
+        var isFinished = !timeUp.IsCancellationRequested || open.Count == 0 || places == question.Limit;
+        if (!isFinished)
+        {
+            PlaceWhatIsKnown();
+        }
+
+        return new FitSummary(progress, designs.Count - asked.Count, tooDear, eatNone, failed, isFinished);
+    }
+
+    private void LookAt(List<SavedDesign> asked, CancellationTokenSource stop)
+    {
+        var next = -1;
+        InThreads(
+            () =>
+            {
+                for (var at = Interlocked.Increment(ref next); at < asked.Count && !stop.IsCancellationRequested; at = Interlocked.Increment(ref next))
+                {
+                    var reach = DesignReach.Of(stock, asked[at]);
+                    var known = memory.Recall(reach, exactly: question.Order == FitOrder.Pile);
+                    lock (gate)
+                    {
+                        open.Add(new FitCandidate(reach, stock) { Outcome = known });
+                        progress = progress with { LookedAt = progress.LookedAt + 1, Remembered = progress.Remembered + (known is null ? 0 : 1) };
+                        tell(progress);
+                    }
+                }
+            },
+            stop);
+    }
+
+    private void Work(CancellationToken stop)
+    {
+        while (Next(stop) is { } candidate)
+        {
+            var outcome = Plan(candidate, stop);
+            lock (gate)
+            {
+                candidate.IsBusy = false;
+                if (outcome is not null)
+                {
+                    candidate.Outcome = outcome;
+                    progress = progress with { Planned = progress.Planned + 1 };
+                    tell(progress);
+                }
+                else if (!stop.IsCancellationRequested)
+                {
+                    open.Remove(candidate);
+                    failed.Add(candidate.Reference);
+                }
+
+                Monitor.PulseAll(gate);
+            }
+        }
+    }
+
+    private FitOutcome? Plan(FitCandidate candidate, CancellationToken stop)
+    {
+        var isThorough = candidate.Outcome is not null;
+        var made = isThorough ? Made(candidate.Reach.Problem(stock), Thorough) : Free() ?? Made(candidate.Reach.Problem(stock), Quick);
+        if (made is null || stop.IsCancellationRequested)
+        {
+            return null;
+        }
+
+        var outcome = FitOutcome.Of(made, candidate.Reach.Design.Design, isThorough);
+        memory.Keep(candidate.Reach, outcome);
+        return outcome;
+
+        Plan? Made(PlanningProblem problem, PlanLimits limits) => plan(candidate.Reach.Design, problem, limits, stop);
+
+        Plan? Free() => candidate.Reach.SmallProblem(stock) is { } few && Made(few, Glance) is { Missing.Count: 0 } found ? found : null;
+    }
+
+    /// <summary>Places what has its place, and gives the next to plan, waiting for it if need be; null at the end.</summary>
+    private FitCandidate? Next(CancellationToken stop)
+    {
+        lock (gate)
+        {
+            while (!stop.IsCancellationRequested)
+            {
+                PlaceAll();
+                if (places == question.Limit || open.Count == 0)
+                {
+                    break;
+                }
+
+                if (Best(candidate => !candidate.IsBusy && !IsSettled(candidate)) is { } next)
+                {
+                    next.IsBusy = true;
+                    return next;
+                }
+
+                Monitor.Wait(gate);
+            }
+
+            Monitor.PulseAll(gate);
+            return null;
+        }
+    }
+
+    private void PlaceAll()
+    {
+        while (places < question.Limit && Best(_ => true) is { IsBusy: false } best && IsSettled(best))
+        {
+            open.Remove(best);
+            if (!IsLeftOut(best))
+            {
+                Place(best, IsSure(best));
+            }
+        }
+    }
+
+    private void PlaceWhatIsKnown()
+    {
+        foreach (var candidate in open.Where(candidate => candidate.Outcome is not null && !IsLeftOut(candidate))
+            .OrderBy(candidate => (candidate.Known, candidate.Reference), ordering).Take(question.Limit - places))
+        {
+            Place(candidate, isSure: false);
+        }
+    }
+
+    private void Place(FitCandidate candidate, bool isSure)
+    {
+        var outcome = candidate.Outcome!;
+        tell(new FitPlace(
+            ++places, candidate.Reach.Design, outcome with { Missing = [.. outcome.Missing.Select(part => Explained(candidate.Reach.Design.Design, part))] },
+            candidate.Known, isSure));
+    }
+
+    private FitCandidate? Best(Func<FitCandidate, bool> among) => open.Where(among).MinBy(candidate => (FiguresOf(candidate), candidate.Reference), ordering);
+
+    /// <summary>The best that it can still come to.</summary>
+    private FitFigures FiguresOf(FitCandidate candidate) => candidate.Outcome is { } outcome
+        ? IsSettled(candidate) || question.Order == FitOrder.Pile ? candidate.Known
+            : candidate.Reach.Optimistic with { Cost = outcome.ItemCost + outcome.WoodBound }
+        : candidate.Reach.Optimistic;
+
+    /// <summary>Whether it needs no further plan.</summary>
+    private bool IsSettled(FitCandidate candidate) => candidate.Outcome is not null && (places >= ThoroughPlaces || IsSure(candidate));
+
+    private bool IsSure(FitCandidate candidate) =>
+        candidate.Outcome is { } outcome && (outcome.IsThorough || (outcome.IsProved && question.Order == FitOrder.Cheapest));
+
+    private bool IsLeftOut(FitCandidate candidate)
+    {
+        var figures = FiguresOf(candidate);
+        if (question.Focus is not null && figures.Eaten == 0)
+        {
+            eatNone++;
+            return true;
+        }
+
+        if (question.MostMoney is { } most && (figures.Missing > 0 || figures.Cost > most))
+        {
+            tooDear++;
+            return true;
+        }
+
+        return false;
+    }
+
+    // The plan was made from what the design can touch, and so knows nothing of what comes close.
+    private MissingPart Explained(Design design, MissingPart missing) => missing.Reason == MissingReason.TooFew ? missing
+        : design.Parts.FirstOrDefault(part => part.Name == missing.Name) is { } part ? reasons.OfPart(part, missing.Quantity, part.Species) ?? missing
+        : design.Panels.FirstOrDefault(panel => panel.Name == missing.Name) is { } panel ? reasons.OfPanel(panel, missing.Quantity, panel.Species) ?? missing
+        : missing;
+
+    // The search keeps its threads for seconds, so it takes none from the pool. A fault in one ends the others, and is thrown where someone can hear it.
+    private void InThreads(Action work, CancellationTokenSource stop)
+    {
+        ExceptionDispatchInfo? fault = null;
+        var threads = Enumerable.Range(0, Threads).Select(_ => new Thread(() =>
+        {
+            try
+            {
+                work();
+            }
+            catch (Exception thrown)
+            {
+                lock (gate)
+                {
+                    fault ??= ExceptionDispatchInfo.Capture(thrown);
+                    stop.Cancel();
+                    Monitor.PulseAll(gate);
+                }
+            }
+        })).ToList();
+        threads.ForEach(thread => thread.Start());
+        threads.ForEach(thread => thread.Join());
+        fault?.Throw();
+    }
+}
