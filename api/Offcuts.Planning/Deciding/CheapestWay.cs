@@ -58,7 +58,30 @@ public static class CheapestWay
             best = best is null || Rank(trials[way]!.Plan, 0).CompareTo(Rank(best, 0)) < 0 ? trials[way]!.Plan : best;
         }
 
+        AskAgain(ways, trials, limits, clock, solve, cancellationToken);
         return trials;
+    }
+
+    /// <summary>A way before the best that may still cost as little is preferred to it: the time that is left is for looking whether it does.</summary>
+    private static void AskAgain(
+        IReadOnlyList<PlanningProblem> ways, Trial?[] trials, PlanLimits limits, SearchClock clock, Solving solve, CancellationToken cancellationToken)
+    {
+        var (_, total, winner) = trials.Index().Where(trial => trial.Item is not null).Min(trial => Rank(trial.Item!.Plan, trial.Index));
+        for (var way = 0; way < winner && clock.Left > LeastTime && trials[winner]!.Plan.Missing.Count == 0; way++)
+        {
+            var limit = new Money(total) - ItemCost(ways[way]);
+            if (trials[way] is not { } before || before.Bound > limit || Trial.LacksForSure(before.Plan))
+            {
+                continue;
+            }
+
+            var again = Trial.Run(ways[way], limit, isEnoughWithin: true, limits with { Budget = clock.Left }, solve, cancellationToken);
+            if (again.IsWithin)
+            {
+                trials[way] = again;
+                return;
+            }
+        }
     }
 
     private static Money ItemCost(PlanningProblem problem) => new(problem.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity));

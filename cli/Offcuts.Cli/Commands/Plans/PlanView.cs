@@ -45,7 +45,7 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
         to.WriteLine(SafeText.Of($"Made with {MadeWithText.Of(made.LengthsMm, made.Numbers, made.Choices, unit)}."));
         if (made.Compared is { } compared)
         {
-            var verdict = compared.Sure ? "no other costs less" : "another may cost less; a longer --budget may tell";
+            var verdict = compared.Sure ? "no other costs less" : "another may cost less, or as little and be preferred; a longer --budget may tell";
             to.WriteLine($"The cheapest of {Count(compared.Ways)} ways to build it: {verdict}.");
         }
     }
