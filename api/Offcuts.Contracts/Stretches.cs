@@ -67,7 +67,7 @@ public sealed record StretchRecord(
 /// <param name="LengthMm">The value, if it is a length.</param>
 /// <param name="Count">The value, if it is a count.</param>
 /// <param name="Verdict"><c>within</c> the money, <c>out</c> (proved), or <c>open</c>.</param>
-/// <param name="WoodCost">What the wood of its plan costs; null if nothing was planned.</param>
+/// <param name="WoodCost">What the wood of its plan costs, with suppliers' charges and further stops where there are any; null if nothing was planned.</param>
 /// <param name="ItemCost">What its items cost; null likewise.</param>
 /// <param name="CostAtLeast">No plan spends less: the wood, and with <c>spend</c> the items too; null where some part cannot be had at all.</param>
 /// <param name="Missing">How many pieces its plan lacks; null if nothing was planned.</param>

@@ -41,7 +41,7 @@ public static class CheapestWay
         return new ChosenWay(best, plan, plan.Missing.Count == 0 && trials.Index().All(trial => trial.Index == best || IsNoBetter(trial.Item, trial.Index)));
 
         bool IsNoBetter(Trial? trial, int way) => trial is not null
-            && (Trial.LacksForSure(trial.Plan) || trial.Bound + trial.Plan.ItemCost > plan.TotalCost || (way > best && trial.Bound + trial.Plan.ItemCost == plan.TotalCost));
+            && (Trial.LacksForSure(trial.Plan) || trial.Bound + trial.Plan.ItemCost > Cost(plan) || (way > best && trial.Bound + trial.Plan.ItemCost == Cost(plan)));
     }
 
     private static Trial?[] Compare(IReadOnlyList<PlanningProblem> ways, PlanLimits limits, Solving solve, CancellationToken cancellationToken)
@@ -53,7 +53,7 @@ public static class CheapestWay
         {
             var share = clock.Left / (ways.Count - way);
             // A later way must be cheaper.
-            var limit = best is { Missing.Count: 0 } ? new Money(best.TotalCost.MinorUnits - 1) - ItemCost(ways[way]) : Unlimited;
+            var limit = best is { Missing.Count: 0 } ? new Money(Cost(best).MinorUnits - 1) - ItemCost(ways[way]) : Unlimited;
             trials[way] = Trial.Run(ways[way], limit, isEnoughWithin: false, limits with { Budget = share > LeastTime ? share : LeastTime }, solve, cancellationToken);
             best = best is null || Rank(trials[way]!.Plan, 0).CompareTo(Rank(best, 0)) < 0 ? trials[way]!.Plan : best;
         }
@@ -86,5 +86,8 @@ public static class CheapestWay
 
     private static Money ItemCost(PlanningProblem problem) => new(problem.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity));
 
-    private static (int Missing, long Cost, int Way) Rank(Plan plan, int way) => (plan.Missing.Sum(missing => missing.Quantity), plan.TotalCost.MinorUnits, way);
+    private static (int Missing, long Cost, int Way) Rank(Plan plan, int way) => (plan.Missing.Sum(missing => missing.Quantity), Cost(plan).MinorUnits, way);
+
+    // What further stops count is in the bound, so it is in what it is compared with.
+    private static Money Cost(Plan plan) => plan.Outlay + plan.ItemCost;
 }

@@ -1,5 +1,6 @@
 using Offcuts.Domain;
 using Offcuts.Planning.Modelling;
+using Offcuts.Planning.Ordering;
 using Offcuts.Planning.Search;
 
 namespace Offcuts.Planning.Deciding;
@@ -25,6 +26,14 @@ internal static class Screen
     /// <param name="memory">Prices of other problems; takes those of this one.</param>
     /// <param name="clock">When to stop.</param>
     public static Screened Look(PlanningProblem problem, long limit, int seed, PriceMemory memory, SearchClock clock)
+    {
+        // Of wood at its least prices only the bound says anything of an outlay: charges come on top.
+        var terms = new OrderTerms(problem);
+        return terms.Any ? OfWood(problem with { Offers = terms.Widest.Offers(terms, Money.Zero) }, limit, seed, memory, clock) with { Cost = null }
+            : OfWood(problem, limit, seed, memory, clock);
+    }
+
+    private static Screened OfWood(PlanningProblem problem, long limit, int seed, PriceMemory memory, SearchClock clock)
     {
         problem = problem with { Stock = CountedStock.Of(problem) };
         var choices = new SpeciesChoices(problem);

@@ -203,5 +203,5 @@ public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, S
 
     private Money Counted(Money wood, Plan plan) => question.CountsItems ? wood + plan.ItemCost : wood;
 
-    private (int Missing, long Cost) Rank(Plan plan) => (plan.Missing.Sum(missing => missing.Quantity), Counted(plan.WoodCost, plan).MinorUnits);
+    private (int Missing, long Cost) Rank(Plan plan) => (plan.Missing.Sum(missing => missing.Quantity), Counted(plan.Outlay, plan).MinorUnits);
 }

@@ -5,14 +5,14 @@ namespace Offcuts.Planning;
 /// <summary>Makes a plan within limits, as <see cref="Planner.Solve"/> does.</summary>
 public delegate Plan Solving(PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, CancellationToken cancellationToken);
 
-/// <summary>A plan that was searched only until it was known whether the wood costs no more than a limit.</summary>
+/// <summary>A plan that was searched only until it was known whether its outlay is no more than a limit.</summary>
 /// <param name="Plan">The best plan found.</param>
-/// <param name="Bound">No plan for all parts spends less on wood.</param>
+/// <param name="Bound">No plan for all parts has a smaller outlay.</param>
 /// <param name="Limit">The limit.</param>
 public sealed record Trial(Plan Plan, Money Bound, Money Limit)
 {
     /// <summary>Whether all can be had, and within the limit.</summary>
-    public bool IsWithin => Plan.Missing.Count == 0 && Plan.WoodCost <= Limit;
+    public bool IsWithin => Plan.Missing.Count == 0 && Plan.Outlay <= Limit;
 
     /// <summary>Whether no plan stays within the limit.</summary>
     public bool IsOut => Bound > Limit || LacksForSure(Plan);
