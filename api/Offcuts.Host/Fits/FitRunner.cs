@@ -52,7 +52,18 @@ internal sealed partial class FitRunner(
 
     private Plan? Plan(SavedDesign design, PlanningProblem problem, PlanLimits limits, CancellationToken cancellationToken)
     {
-        var plan = (settings.Solve ?? Planner.Solve)(problem, limits, null, cancellationToken);
+        Plan plan;
+        try
+        {
+            plan = (settings.Solve ?? Planner.Solve)(problem, limits, null, cancellationToken);
+        }
+        catch (Exception failure) when (!cancellationToken.IsCancellationRequested)
+        {
+            // Whatever it is, the other designs still have their places: it is logged, and the design is named as one that could not be planned.
+            LogFailed(log, failure, design.Reference);
+            return null;
+        }
+
         var findings = (settings.Audit ?? Auditor.Audit)(problem, plan);
         if (findings.Count == 0)
         {
@@ -63,6 +74,9 @@ internal sealed partial class FitRunner(
         LogRejected(log, design.Reference, fault.Reproduction, fault.Message);
         return null;
     }
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "Design {Design} could not be planned to be ranked")]
+    private static partial void LogFailed(ILogger logger, Exception failure, string design);
 
     [LoggerMessage(Level = LogLevel.Error, Message = "The auditor rejected a plan of design {Design}; {Reproduction} reproduces it. {Findings}")]
     private static partial void LogRejected(ILogger logger, string design, string reproduction, string findings);

@@ -157,19 +157,41 @@ public sealed class FitEndpointsTests : OwnService
     }
 
     [Fact]
-    public async Task A_plan_that_the_auditor_rejects_gives_no_place_and_a_fault_on_the_way_is_an_event()
+    public async Task A_plan_that_the_auditor_rejects_gives_no_place_nor_does_a_design_on_which_the_planner_fails()
     {
         await ShopAsync();
         rejected = "Kit";
+        planning = (problem, _) =>
+        {
+            if (problem.Design.Name == "Rail")
+            {
+                throw new InvalidOperationException("planted");
+            }
+        };
         var list = await FitsAsync();
-        Assert.Equal(["rail", "long-rail", "oak-rail"], Designs(list));
-        Assert.Equal("kit", Assert.Single(list.GetProperty("end").GetProperty("failed").EnumerateArray()).GetString());
+        Assert.Equal(["long-rail", "oak-rail"], Designs(list));
+        Assert.Equal(["kit", "rail"], list.GetProperty("end").GetProperty("failed").EnumerateArray().Select(name => name.GetString()).Order());
 
-        planning = (_, _) => throw new InvalidOperationException("planted");
         using var answer = await EventsAsync(Service.Client, "/v1/fits?order=pile&species=white-ash");
+        Assert.Equal("end", (await ReadAsync(answer))[^1].Type);
+    }
+
+    [Fact]
+    public async Task A_fault_on_the_way_is_an_event_and_without_events_a_problem()
+    {
+        await ShopAsync();
+        planning = (_, _) =>
+        {
+            using var database = new SqliteConnection($"Data Source={Service.DatabasePath}");
+            database.Open();
+            using var broken = database.CreateCommand();
+            broken.CommandText = "DROP TABLE IF EXISTS fit_outcomes";
+            broken.ExecuteNonQuery();
+        };
+        using var answer = await EventsAsync(Service.Client, "/v1/fits");
         var fault = (await ReadAsync(answer))[^1];
         Assert.Equal(("fault", "internal"), (fault.Type, fault.Data.GetProperty("code").GetString()));
-        Assert.Equal(HttpStatusCode.InternalServerError, (await Service.SendAsync("GET", "/v1/fits?order=pile&species=white-ash")).StatusCode);
+        Assert.Equal(HttpStatusCode.InternalServerError, (await Service.SendAsync("GET", "/v1/fits")).StatusCode);
     }
 
     [Fact]
