@@ -79,7 +79,7 @@ internal sealed partial class ProfilePricer
             var bands = Bands(leader.Tag, Limits(proper: true));
             if (bands.Count > 0)
             {
-                yield return new Section(FirstOfLeader(leader.Tag), bands);
+                yield return SectionOf(FirstOfLeader(leader.Tag), bands);
             }
         }
     }
@@ -91,13 +91,17 @@ internal sealed partial class ProfilePricer
 
     private long FirstOfLeader(int tag) => tag < value.Length ? view.First[tag] : view.Profile.Families[tag - value.Length].Along;
 
-    private static void AddIfAny(List<Section> sections, long first, List<Band> bands)
+    private void AddIfAny(List<Section> sections, long first, List<Band> bands)
     {
         if (bands.Count > 0)
         {
-            sections.Add(new Section(first, bands));
+            sections.Add(SectionOf(first, bands));
         }
     }
+
+    // On a coarse grid a blank that is a little longer than the leader may take as many cells: then the section is as long as that.
+    private Section SectionOf(long first, List<Band> bands) => new(
+        Math.Max(first, bands.Max(band => band.Strip is { } strip ? (view.RipFirst ? 0 : strip.Along) : band.Run.Max(blank => view.RipFirst ? blank.Across : blank.Along))), bands);
 
     private List<Band> Bands(int tag, long[] need)
     {
@@ -107,7 +111,7 @@ internal sealed partial class ProfilePricer
         var section = leads ? view.FirstCells[tag] : view.FamilyFirstCells[tag - value.Length];
         if (leads)
         {
-            AddBand(bands, tag, section, need);
+            AddBand(bands, tag, tag, section, need);
         }
 
         if (content.At > 0)
@@ -117,7 +121,7 @@ internal sealed partial class ProfilePricer
             {
                 for (var n = 0; n < count; n++)
                 {
-                    AddBand(bands, blank, section, need);
+                    AddBand(bands, blank, tag, section, need);
                 }
             }
         }
@@ -162,10 +166,12 @@ internal sealed partial class ProfilePricer
     private IEnumerable<KnapsackItem> Within(IEnumerable<KnapsackItem> items, long[] need) =>
         items.Select(item => item with { Copies = (int)Math.Min(item.Copies, view.Blanks[item.Tag].Times(need[view.Blanks[item.Tag].Row])) });
 
-    private void AddBand(List<Band> bands, int blank, int section, long[] need)
+    private void AddBand(List<Band> bands, int blank, int leader, int section, long[] need)
     {
         var blanks = new List<BlankOption>();
         Take(view.Blanks[blank], blanks, need);
+        // Sizes are rounded up to cells, and so is the section: what fits in it by cells may not fit by its true length.
+        var left = Math.Max(FirstOfLeader(leader), view.First[blank]) - view.First[blank];
         var room = section - view.FirstCells[blank];
         if (run.Length > 0 && room > 0 && BandValue(blank, section) > value[blank])
         {
@@ -175,7 +181,16 @@ internal sealed partial class ProfilePricer
             {
                 for (var n = 0; n < count; n++)
                 {
-                    Take(view.Blanks[other], blanks, need);
+                    if (view.First[other] + view.Kerf > left)
+                    {
+                        LeftOut = true;
+                        break;
+                    }
+
+                    if (Take(view.Blanks[other], blanks, need))
+                    {
+                        left -= view.First[other] + view.Kerf;
+                    }
                 }
             }
         }
@@ -186,18 +201,19 @@ internal sealed partial class ProfilePricer
         }
     }
 
-    private void Take(BlankOption blank, List<BlankOption> into, long[] need)
+    private bool Take(BlankOption blank, List<BlankOption> into, long[] need)
     {
         if (need[blank.Row] <= 0)
         {
             LeftOut = true;
-            return;
+            return false;
         }
 
         var useful = blank.Within(need[blank.Row]);
         LeftOut |= useful.Yield < Math.Min(blank.Yield, prices.Need[blank.Row]);
         need[blank.Row] -= useful.Yield;
         into.Add(useful);
+        return true;
     }
 
     private void AddRows(List<Section> sections, int familyIndex, long rest, long[] need)
