@@ -25,8 +25,14 @@ internal static class Candidates
                 {
                     found.Add(new Board
                     {
-                        Id = FreeId(problem, found.Count + 1), Kind = offer.Kind, Species = offer.Species, Size = size, Surface = offer.Surface,
-                        Appearance = offer.Appearance, Ends = Ends.BothSound, LoggedAt = new DateTimeOffset(problem.Today.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero),
+                        Id = FreeId(problem, found.Count + 1),
+                        Kind = offer.Kind,
+                        Species = offer.Species,
+                        Size = size,
+                        Surface = offer.Surface,
+                        Appearance = offer.Appearance,
+                        Ends = Ends.BothSound,
+                        LoggedAt = new DateTimeOffset(problem.Today.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero),
                     });
                 }
             }

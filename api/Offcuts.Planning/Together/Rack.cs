@@ -171,7 +171,13 @@ internal sealed class Rack
         var offer = problem.Offers.First(each => each.Id == cut.OfferId);
         return IsTrimmedSheet(offer.Kind) ? null : new Board
         {
-            Id = "", Kind = offer.Kind, Species = offer.Species, Size = cut.Size, Surface = offer.Surface, Appearance = offer.Appearance, LoggedAt = default,
+            Id = "",
+            Kind = offer.Kind,
+            Species = offer.Species,
+            Size = cut.Size,
+            Surface = offer.Surface,
+            Appearance = offer.Appearance,
+            LoggedAt = default,
         };
     }
 

@@ -54,7 +54,11 @@ public class StepPricesTests
 
     private static Offer Ash(OfferForm form, params (int From, int Price)[] steps) => new()
     {
-        Id = "yard/ash", Supplier = "yard", Species = "white-ash", Thickness = Length.FromInches(1), Form = form,
+        Id = "yard/ash",
+        Supplier = "yard",
+        Species = "white-ash",
+        Thickness = Length.FromInches(1),
+        Form = form,
         Steps = [.. steps.Select(step => new PriceStep(step.From, new Money(step.Price)))],
     };
 }

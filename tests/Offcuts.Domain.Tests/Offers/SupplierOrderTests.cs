@@ -6,7 +6,12 @@ public class SupplierOrderTests
 {
     private static readonly Offer Ash = new()
     {
-        Id = "hill-yard/ash", Supplier = "hill-yard", SupplierName = "Hill Yard", Name = "Ash 4/4", Species = "white-ash", Thickness = Length.FromInches(1),
+        Id = "hill-yard/ash",
+        Supplier = "hill-yard",
+        SupplierName = "Hill Yard",
+        Name = "Ash 4/4",
+        Species = "white-ash",
+        Thickness = Length.FromInches(1),
         Form = new ByVolume([Length.FromInches(5), Length.FromInches(6)], [Length.FromInches(72), Length.FromInches(96)], new Money(575), VolumeUnit.BoardFoot),
     };
 

@@ -156,7 +156,11 @@ public class OrderTests
 
     private static Offer Offer(string supplier, int price, string species = "white-ash") => new()
     {
-        Id = $"{supplier}/{species}", Supplier = supplier, Species = species, Thickness = Mm(25), Form = new ByThePiece(Mm(100), Mm(700), new Money(price)),
+        Id = $"{supplier}/{species}",
+        Supplier = supplier,
+        Species = species,
+        Thickness = Mm(25),
+        Form = new ByThePiece(Mm(100), Mm(700), new Money(price)),
     };
 
     private static PlanningProblem Rails(int count, params Offer[] offers) => new()

@@ -30,7 +30,7 @@ internal static class FitStream
                 case "fault":
                     var problem = JsonSerializer.Deserialize(told.Data, ClientJson.Default.Problem)!;
                     throw new CliException(problem.Code, problem.Detail);
-                // Others may come from a newer server.
+                    // Others may come from a newer server.
             }
         }
     }
