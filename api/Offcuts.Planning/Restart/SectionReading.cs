@@ -36,15 +36,17 @@ internal sealed class SectionReading(PlanningModel model, BoardType area, bool r
                 {
                     bands.Add((band, extent));
                     room -= band.Second + model.Kerf;
-                    count += Math.Max(1, band.Run.Count);
                 }
             }
 
             if (bands.Count > 0)
             {
-                // As long as it was where cuts say how long that is; else as its longest band.
+                // As long as it was where cuts say how long that is; else as its longest band. A rip that holds strips is just as wide as they are.
                 var longest = bands.Max(each => each.First);
-                var extent = asCut ? Math.Max(longest, Math.Min(left, Extent(at, first))) : longest;
+                var holdsStrips = ripFirst && bands.Exists(each => each.Band.Strip is not null);
+                bands.RemoveAll(each => holdsStrips && each.Band.Strip is not null && each.First < longest);
+                var extent = asCut && !holdsStrips ? Math.Max(longest, Math.Min(left, Extent(at, first))) : longest;
+                count += bands.Sum(each => Math.Max(1, each.Band.Run.Count));
                 sections.Add(new Section(extent, [.. bands.Select(each => each.Band)]));
                 left -= extent + model.Kerf;
             }
