@@ -55,9 +55,9 @@ public sealed record FitList(string Order, string Currency, IReadOnlyList<FitRec
 /// <param name="Design">Reference of the design.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Version">Id of the version that was ranked.</param>
-/// <param name="Cost">Money still to spend: wood and ready-made items.</param>
+/// <param name="Cost">Money still to spend: wood, what suppliers charge beyond it, and ready-made items.</param>
 /// <param name="WoodCost">Money for wood.</param>
-/// <param name="WoodBound">No plan for the same parts spends less on wood.</param>
+/// <param name="WoodBound">No plan for the same parts spends less on wood, charges and what further stops count.</param>
 /// <param name="ItemCost">Money for ready-made items.</param>
 /// <param name="ShareFromStock">The share of the finished wood that comes from stock, 0 to 1.</param>
 /// <param name="FromStockM3">The same in cubic metres.</param>

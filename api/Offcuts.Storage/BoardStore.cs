@@ -132,14 +132,6 @@ public sealed class BoardStore(Database database, TimeProvider clock)
             .Select(state => state.ToBoard().ReleasedBy(heldBy)).Select(board => board with { Quantity = board.FreeQuantity, Holds = [] })];
     }
 
-    /// <summary>All boards, as they are at one moment, oldest first.</summary>
-    public IReadOnlyList<Board> ListAll()
-    {
-        using var connection = database.Connect();
-        using var transaction = connection.BeginTransaction(deferred: true);
-        return [.. BoardTable.Read(transaction, connection.Query<BoardRow>($"{BoardTable.Rows} ORDER BY sequence", transaction: transaction)).Select(state => state.ToBoard())];
-    }
-
     /// <summary>The species, and the places, that the boards not yet cut or gone have.</summary>
     public (IReadOnlyList<string> Species, IReadOnlyList<string> Places) Names()
     {

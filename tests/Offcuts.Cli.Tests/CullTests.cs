@@ -22,7 +22,18 @@ public sealed class CullTests : IDisposable
         var id = cull.Out[..cull.Out.IndexOf(' ', StringComparison.Ordinal)];
         await offcuts.RunAsync("boards", "edit", id, "--status", "gone");
         Assert.Empty((await offcuts.RunAsync("cull")).Out);
-        Assert.Contains("\"suggested\": 0", (await offcuts.RunAsync("cull", "--json", "--free", "20 bd ft", "--top", "3", "--older-than", "18m")).Out, StringComparison.Ordinal);
+        Assert.Contains("\"suggested\": 0", (await offcuts.RunAsync("cull", "--json", "--free", "20 bd ft", "--top", "3", "--older-than", "18 months")).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task How_long_is_long_is_said_as_elsewhere()
+    {
+        var logged = DateTime.UtcNow.AddMonths(-20).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        var file = Path.Combine(offcuts.Folder, "rack.csv");
+        await File.WriteAllTextAsync(file, $"species,thickness,width,length,unit,logged\nash,1,5,60,in,{logged}\n");
+        Assert.Equal(0, (await offcuts.RunAsync("boards", "import", file)).Code);
+        Assert.Contains("\"suggested\": 1", (await offcuts.RunAsync("cull", "--json", "--older-than", "18 months")).Out, StringComparison.Ordinal);
+        Assert.Contains("\"suggested\": 0", (await offcuts.RunAsync("cull", "--json", "--older-than", "22 months")).Out, StringComparison.Ordinal);
     }
 
     [Theory]

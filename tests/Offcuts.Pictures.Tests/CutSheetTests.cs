@@ -51,6 +51,14 @@ public class CutSheetTests
     }
 
     [Fact]
+    public void What_is_proved_is_said_of_the_money_that_the_bound_speaks_of()
+    {
+        var sample = Sample.Document();
+        var text = Page(sample with { Plan = sample.Plan with { Status = PlanStatus.Proved, StopCost = new Money(500) } }).Value;
+        Assert.Contains("spends less on wood, charges and further stops.", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_incomplete_plan_that_cannot_cost_less_is_proved_for_the_rest()
     {
         var sample = Sample.Document();

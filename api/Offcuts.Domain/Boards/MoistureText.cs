@@ -13,7 +13,7 @@ public static partial class MoistureText
     public static bool TryParse(string? text, out MoistureReading reading, [NotNullWhen(false)] out string? error)
     {
         reading = default;
-        if (Written().Match(text ?? "") is not { Success: true } match)
+        if (text?.Length > LengthReading.LongestText || Written().Match(text ?? "") is not { Success: true } match)
         {
             error = $"{LengthText.Quote(text ?? "")} is no moisture reading: write for instance 8%, or 8.5% on 2026-11-01.";
             return false;

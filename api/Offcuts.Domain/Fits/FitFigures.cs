@@ -2,7 +2,7 @@ namespace Offcuts.Domain;
 
 /// <summary>What a build is ranked by; of one that is not planned yet, the best that it can come to.</summary>
 /// <param name="Missing">Pieces that can be had neither from stock nor from an offer.</param>
-/// <param name="Cost">Money still to spend, ready-made items included.</param>
+/// <param name="Cost">Money still to spend, ready-made items and what further stops count included.</param>
 /// <param name="ShareFromStock">The share of its finished wood that comes from stock, 0 to 1.</param>
 /// <param name="BoardFeetFromStock">The same in board feet.</param>
 /// <param name="Eaten">What its parts take of the pile, in minor units weighted by <see cref="PileWeight"/>.</param>

@@ -12,7 +12,13 @@ public sealed record FitOutcome
     /// <summary>Money for wood.</summary>
     public required Money WoodCost { get; init; }
 
-    /// <summary>No plan for as many pieces spends less on wood.</summary>
+    /// <summary>What suppliers charge beyond the wood and the items.</summary>
+    public Money ChargeCost { get; init; }
+
+    /// <summary>What further suppliers count, though nobody is paid for it.</summary>
+    public Money StopCost { get; init; }
+
+    /// <summary>No plan for as many pieces has a smaller <see cref="Outlay"/>.</summary>
     public required Money WoodBound { get; init; }
 
     /// <summary>Money for what is bought ready made.</summary>
@@ -37,10 +43,13 @@ public sealed record FitOutcome
     public int MissingCount => Missing.Sum(part => part.Quantity);
 
     /// <summary>Whether nothing is missing and nothing cheaper exists.</summary>
-    public bool IsProved => Missing.Count == 0 && WoodCost == WoodBound;
+    public bool IsProved => Missing.Count == 0 && Outlay == WoodBound;
 
     /// <summary>Money still to spend.</summary>
-    public Money Cost => WoodCost + ItemCost;
+    public Money Cost => WoodCost + ChargeCost + ItemCost;
+
+    /// <summary>What plans are chosen by (<see cref="Plan.Outlay"/>).</summary>
+    public Money Outlay => WoodCost + ChargeCost + StopCost;
 
     /// <summary>The share of the finished wood that comes from stock; 1 for a design without any.</summary>
     public decimal ShareFromStock => BoardFeet == 0 ? 1 : BoardFeetFromStock / BoardFeet;
@@ -48,7 +57,7 @@ public sealed record FitOutcome
     /// <summary>What it is ranked by.</summary>
     /// <param name="weightOf">What a board foot from a board counts, in minor units; 0 for a board that does not count.</param>
     public FitFigures Figures(Func<string, decimal> weightOf) =>
-        new(MissingCount, Cost, ShareFromStock, BoardFeetFromStock, Uses.Sum(use => use.BoardFeet * weightOf(use.BoardId)));
+        new(MissingCount, Outlay + ItemCost, ShareFromStock, BoardFeetFromStock, Uses.Sum(use => use.BoardFeet * weightOf(use.BoardId)));
 
     /// <summary>What a plan gives.</summary>
     /// <param name="plan">The plan.</param>
@@ -62,6 +71,8 @@ public sealed record FitOutcome
         {
             IsThorough = isThorough,
             WoodCost = plan.WoodCost,
+            ChargeCost = plan.ChargeCost,
+            StopCost = plan.StopCost,
             WoodBound = plan.WoodBound,
             ItemCost = plan.ItemCost,
             Missing = plan.Missing,
@@ -70,7 +81,7 @@ public sealed record FitOutcome
             BoardFeetFromStock = Rounded(total - wood.Of(plan.Missing) - wood.Of(plan, plan.Boards.Where(board => board.BoardId is null))),
             Uses = [.. plan.Boards.Where(board => board.BoardId is not null).GroupBy(board => board.BoardId!, StringComparer.Ordinal)
                 .Select(cuts => new StockUse(cuts.Key, cuts.Count(), Rounded(cuts.Sum(Sawn))))],
-            Purchases = [.. plan.Purchases.Select(purchase => new FitPurchase(purchase.Offer.Offer.Id, purchase.Offer.Size, purchase.Count, purchase.Cost))],
+            Purchases = [.. plan.Purchases.Select(purchase => new FitPurchase(purchase.Offer.Offer.Id, purchase.Offer.Size, purchase.Count))],
         };
     }
 
@@ -92,5 +103,4 @@ public sealed record StockUse(string BoardId, int Count, decimal BoardFeet);
 /// <param name="OfferId">The offer.</param>
 /// <param name="Size">The size of each.</param>
 /// <param name="Count">How many.</param>
-/// <param name="Cost">What they cost together.</param>
-public sealed record FitPurchase(string OfferId, Dimensions Size, int Count, Money Cost);
+public sealed record FitPurchase(string OfferId, Dimensions Size, int Count);

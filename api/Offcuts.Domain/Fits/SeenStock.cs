@@ -29,7 +29,7 @@ public sealed record SeenStock(IReadOnlyList<TouchableBoard> Boards)
         var then = Boards.ToDictionary(board => board.BoardId, StringComparer.Ordinal);
         var still = now.Boards.ToDictionary(board => board.BoardId, StringComparer.Ordinal);
         return outcome.Uses.All(use => still.TryGetValue(use.BoardId, out var board) && board.Wood == then[use.BoardId].Wood && board.Quantity >= use.Count)
-            && (outcome.WoodCost == Money.Zero || now.Boards.All(board =>
+            && (outcome.Outlay == Money.Zero || now.Boards.All(board =>
                 then.TryGetValue(board.BoardId, out var known) && known.Wood == board.Wood && known.Quantity >= board.Quantity));
     }
 }

@@ -77,13 +77,13 @@ internal sealed record Operation(char Sign, Expression Left, Expression Right) :
     public override FormulaValue Value(Func<string, FormulaValue> known, FormulaArithmetic arithmetic)
     {
         var (left, right) = (Left.Value(known, arithmetic), Right.Value(known, arithmetic));
-        return Sign switch
+        return FormulaArithmetic.Bounded(Sign switch
         {
             '+' => arithmetic.Add(left, right),
             '-' => arithmetic.Add(left, FormulaArithmetic.Negate(right)),
             '*' => FormulaArithmetic.Multiply(left, right),
             _ => FormulaArithmetic.Divide(left, right),
-        };
+        });
     }
 }
 
@@ -91,5 +91,5 @@ internal sealed record Operation(char Sign, Expression Left, Expression Right) :
 internal sealed record Call(string Function, IReadOnlyList<Expression> Given) : Expression
 {
     public override FormulaValue Value(Func<string, FormulaValue> known, FormulaArithmetic arithmetic) =>
-        arithmetic.Call(Function, [.. Given.Select(each => each.Value(known, arithmetic))]);
+        FormulaArithmetic.Bounded(arithmetic.Call(Function, [.. Given.Select(each => each.Value(known, arithmetic))]));
 }

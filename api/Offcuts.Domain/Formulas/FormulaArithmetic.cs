@@ -8,6 +8,14 @@ namespace Offcuts.Domain;
 /// <param name="unit">The unit of bare numbers.</param>
 internal sealed class FormulaArithmetic(DisplayUnit unit)
 {
+    // More than any size or count needs; without a limit values that build on each other would double their digits each time.
+    private const int MostBits = 4096;
+
+    /// <summary>The value, if its fraction is not too fine to reckon with.</summary>
+    public static FormulaValue Bounded(FormulaValue value) =>
+        value.Amount.Numerator.GetBitLength() <= MostBits && value.Amount.Denominator.GetBitLength() <= MostBits ? value
+            : throw new FormulaException("its numbers get too many digits: round a value on the way");
+
     public static FormulaValue Multiply(FormulaValue a, FormulaValue b) => (a.Kind, b.Kind) is (FormulaKind.Length, FormulaKind.Length)
         ? throw new FormulaException("it multiplies a length by a length, and that is an area: multiply by a number")
         : new(a.Amount * b.Amount, Larger(a.Kind, b.Kind), a.HasFraction || b.HasFraction);

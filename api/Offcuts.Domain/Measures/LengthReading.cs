@@ -11,7 +11,7 @@ namespace Offcuts.Domain;
 /// <param name="IsMetric">Whether it was written in a metric unit.</param>
 internal readonly partial record struct LengthReading(BigInteger Ticks, BigInteger Divisor, bool IsMetric)
 {
-    private const int LongestText = 60;
+    internal const int LongestText = 60;
     private const string HowToWrite = "Write for instance 36 1/2, 3' 4 1/2\", 0.75in, 915mm or 91.5cm.";
 
     /// <summary>Reads a length whose bare numbers are in the given unit.</summary>

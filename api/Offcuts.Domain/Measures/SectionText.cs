@@ -21,7 +21,7 @@ public static partial class SectionText
     public static bool TryParse(string? text, DisplayUnit bareUnit, out Area section, [NotNullWhen(false)] out string? error)
     {
         section = default;
-        var match = Written().Match(text ?? "");
+        var match = Written().Match(text?.Length > LengthReading.LongestText ? "" : text ?? "");
         if (!match.Success || Number(match) is not { } number)
         {
             error = $"{LengthText.Quote(text ?? "")} is no section: write for instance 1 1/4 sq in, or 800 mm2.";

@@ -28,6 +28,11 @@ public static class StepPrices
         },
     };
 
+    /// <summary>The price of one piece of a size where as much is bought of its offer as makes it cheapest.</summary>
+    public static Money LeastPrice(OfferSize size) => size.Offer.Steps.Count == 0
+        ? size.Price
+        : OfferSize.PriceOf(At(size.Offer, size.Offer.Steps.Select(step => step.Price).Append(UnitPrice(size.Offer)).Min()), size.Size);
+
     /// <summary>How many units of its form one piece of a size is, as it is told: rounded.</summary>
     public static decimal Units(OfferSize size) => Measure(size) / UnitMeasure(size.Offer);
 

@@ -29,7 +29,7 @@ internal static class BoardTableEndpoint
 
         faults.ThrowIfAny();
         expiry.Run();
-        return TypedResults.Text(BoardTable.Write(boards.ListAll(), workshop.Shop().Unit, separator), "text/csv; charset=utf-8");
+        return TypedResults.Text(BoardTable.Write(boards.ListAll(new BoardFilter()), workshop.Shop().Unit, separator), "text/csv; charset=utf-8");
     }
 
     public static Results<Created<BoardImportResult>, Ok<BoardImportResult>> Import(

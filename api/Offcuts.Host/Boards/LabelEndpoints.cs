@@ -88,6 +88,6 @@ internal static class LabelEndpoints
                     : throw BoardEndpoints.NoBoard(written))];
         }
 
-        return [.. boards.ListAll().Where(board => board.Status is BoardStatus.Free or BoardStatus.Reserved && (place is null || board.Place == place))];
+        return [.. boards.ListAll(new BoardFilter { IsThere = true, Place = place })];
     }
 }

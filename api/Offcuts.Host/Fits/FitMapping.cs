@@ -18,7 +18,7 @@ internal sealed class FitMapping(FitStock stock, FitQuestion question, SpeciesCa
         var (design, outcome, figures) = (place.Design.Design, place.Outcome, place.Figures);
         // Names and sizes of all that comes close, not only of what the design can use.
         var problem = stock.Shop with { Design = design };
-        var purchases = outcome.Purchases.Select(ToPurchase).ToList();
+        var purchases = StepPrices.Priced([.. outcome.Purchases.Select(ToPurchase)]);
         return new FitRecord(
             place.Number, place.Design.Reference, design.Name, place.Design.Version,
             InCurrency(outcome.Cost), InCurrency(outcome.WoodCost), InCurrency(outcome.WoodBound), InCurrency(outcome.ItemCost),

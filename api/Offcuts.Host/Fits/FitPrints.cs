@@ -20,7 +20,7 @@ namespace Offcuts.Host.Fits;
 internal sealed class FitPrints
 {
     /// <summary>Raise it when a quick plan, or what is kept of plans, changes its meaning.</summary>
-    private const string Version = "1";
+    private const string Version = "2";
 
     private readonly FitStock stock;
     private readonly string setting;
@@ -47,6 +47,7 @@ internal sealed class FitPrints
         [
             Version, Planner.Version, setting, stock.Shop.Today.ToString("O", CultureInfo.InvariantCulture),
             string.Create(CultureInfo.InvariantCulture, $"{stock.Shop.Rates.Otherwise.MinorUnits}"), .. rates,
+            .. stock.Shop.Terms.Where(terms => terms.Any).OrderBy(terms => terms.Supplier, StringComparer.Ordinal).Select(terms => terms.ToString()),
             Print(JsonSerializer.SerializeToUtf8Bytes(
                 DesignMapping.ToEntry(design with { Name = "", Description = null, Tags = [], Hours = null }, stock.Shop.Shop.Currency), WireJson.Default.DesignEntry)),
             .. reach.Offers.Select(offer => offers.GetOrAdd(offer.Id, _ => Print(JsonSerializer.SerializeToUtf8Bytes(

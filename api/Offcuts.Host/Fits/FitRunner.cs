@@ -26,7 +26,7 @@ internal sealed partial class FitRunner(
         expiry.Run();
         var (saved, unreadable) = SavedDesigns.Read(designs, catalogue, shop.Currency);
         var faults = new Faults();
-        var offers = wood.List(shop, catalogue, faults);
+        var (offers, terms) = (wood.List(shop, catalogue, faults), wood.Terms(shop, faults));
         faults.ThrowIfAny();
         var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
         var stock = new FitStock(
@@ -34,6 +34,7 @@ internal sealed partial class FitRunner(
             {
                 Stock = boards.ListFree(),
                 Offers = offers,
+                Terms = terms,
                 Design = new Design { Name = "any" },
                 Shop = shop,
                 Rates = OfferRates.Of(offers),

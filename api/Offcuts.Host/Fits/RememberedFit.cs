@@ -7,16 +7,16 @@ namespace Offcuts.Host.Fits;
 
 /// <summary>An outcome as it is stored. Money is in minor units, lengths are in ticks, wood is in board feet.</summary>
 internal sealed record RememberedFit(
-    bool Thorough, long WoodCost, long WoodBound, long ItemCost, decimal BoardFeet, decimal FromStock,
+    bool Thorough, long WoodCost, long ChargeCost, long StopCost, long WoodBound, long ItemCost, decimal BoardFeet, decimal FromStock,
     IReadOnlyList<RememberedUse> Uses, IReadOnlyList<RememberedPurchase> Purchases, IReadOnlyList<RememberedMissing> Missing)
 {
     /// <summary>The outcome as JSON.</summary>
     public static string Write(FitOutcome outcome) => JsonSerializer.Serialize(
         new RememberedFit(
-            outcome.IsThorough, outcome.WoodCost.MinorUnits, outcome.WoodBound.MinorUnits, outcome.ItemCost.MinorUnits, outcome.BoardFeet, outcome.BoardFeetFromStock,
+            outcome.IsThorough, outcome.WoodCost.MinorUnits, outcome.ChargeCost.MinorUnits, outcome.StopCost.MinorUnits, outcome.WoodBound.MinorUnits, outcome.ItemCost.MinorUnits, outcome.BoardFeet, outcome.BoardFeetFromStock,
             [.. outcome.Uses.Select(use => new RememberedUse(use.BoardId, use.Count, use.BoardFeet))],
             [.. outcome.Purchases.Select(each => new RememberedPurchase(
-                each.OfferId, each.Size.Thickness.Ticks, each.Size.Width.Ticks, each.Size.Length.Ticks, each.Count, each.Cost.MinorUnits))],
+                each.OfferId, each.Size.Thickness.Ticks, each.Size.Width.Ticks, each.Size.Length.Ticks, each.Count))],
             [.. outcome.Missing.Select(part => new RememberedMissing(part.Name, part.Quantity, part.Reason.ToString()))]),
         WireJson.Default.RememberedFit);
 
@@ -28,13 +28,15 @@ internal sealed record RememberedFit(
         {
             IsThorough = kept.Thorough,
             WoodCost = new Money(kept.WoodCost),
+            ChargeCost = new Money(kept.ChargeCost),
+            StopCost = new Money(kept.StopCost),
             WoodBound = new Money(kept.WoodBound),
             ItemCost = new Money(kept.ItemCost),
             BoardFeet = kept.BoardFeet,
             BoardFeetFromStock = kept.FromStock,
             Uses = [.. kept.Uses.Select(use => new StockUse(use.BoardId, use.Count, use.BoardFeet))],
             Purchases = [.. kept.Purchases.Select(each => new FitPurchase(
-                each.OfferId, new Dimensions(Length.FromTicks(each.Thickness), Length.FromTicks(each.Width), Length.FromTicks(each.Length)), each.Count, new Money(each.Cost)))],
+                each.OfferId, new Dimensions(Length.FromTicks(each.Thickness), Length.FromTicks(each.Width), Length.FromTicks(each.Length)), each.Count))],
             Missing = [.. kept.Missing.Select(part => new MissingPart(part.Name, part.Quantity, Enum.Parse<MissingReason>(part.Reason)))],
         };
     }
@@ -55,7 +57,7 @@ internal sealed record RememberedFit(
 internal sealed record RememberedUse(string BoardId, int Count, decimal BoardFeet);
 
 /// <summary>Wood to buy.</summary>
-internal sealed record RememberedPurchase(string OfferId, long Thickness, long Width, long Length, int Count, long Cost);
+internal sealed record RememberedPurchase(string OfferId, long Thickness, long Width, long Length, int Count);
 
 /// <summary>What cannot be had.</summary>
 internal sealed record RememberedMissing(string Name, int Quantity, string Reason);

@@ -1,8 +1,8 @@
 using System.Text.Json;
-using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
+using Offcuts.Host.Plans;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Fits;
@@ -14,10 +14,9 @@ internal static class SavedDesigns
     public static (List<SavedDesign> Designs, List<string> Unreadable) Read(DesignStore store, SpeciesCatalogue catalogue, string currency)
     {
         var (designs, unreadable) = (new List<SavedDesign>(), new List<string>());
-        foreach (var stored in store.List(0, Limits.MaxQuantity).Designs)
+        foreach (var (stored, written) in Written(store, catalogue, currency))
         {
-            var entry = JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!;
-            if (Read(entry, catalogue, currency) is { } design)
+            if (written is not null && Ready(written, catalogue) is { } design)
             {
                 designs.Add(new SavedDesign(stored.Reference, stored.Version, design));
             }
@@ -30,20 +29,22 @@ internal static class SavedDesigns
         return (designs, unreadable);
     }
 
-    // What leaves more ways open than are ever planned is not told here: planning it tells.
-    private static Design? Read(DesignEntry entry, SpeciesCatalogue catalogue, string currency)
-    {
-        var faults = new Faults();
-        var design = DesignMapping.ToDesign(entry, catalogue, currency, "#", faults);
-        if (faults.Any)
+    /// <summary>The current versions of all designs as they are written; null for one that cannot be read any more.</summary>
+    public static IEnumerable<(StoredDesign Stored, Design? Design)> Written(DesignStore store, SpeciesCatalogue catalogue, string currency) =>
+        store.List(0, Limits.MaxQuantity).Designs.Select(stored =>
         {
-            return null;
-        }
+            var faults = new Faults();
+            var design = DesignMapping.ToDesign(JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!, catalogue, currency, "#", faults);
+            return (stored, faults.Any ? null : design);
+        });
 
+    // What leaves more ways open than are ever planned is not told here: planning it tells.
+    private static Design? Ready(Design design, SpeciesCatalogue catalogue)
+    {
         try
         {
-            var settled = design.Bends ? DesignInstance.At(design, new Dictionary<string, long>(), faults.Add).Design : design;
-            var usual = settled.HasAlternatives ? Alternatives.Of(settled, catalogue.All)[0].Design : settled;
+            var faults = new Faults();
+            var usual = DesignSettings.Usual(design, catalogue, "#", faults);
             return faults.Any ? null : DesignResolver.Resolve(usual, catalogue.All);
         }
         catch (OffcutsException)

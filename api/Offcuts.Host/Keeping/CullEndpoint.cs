@@ -1,10 +1,8 @@
-using System.Text.Json;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Boards;
 using Offcuts.Host.Builds;
-using Offcuts.Host.Designs;
-using Offcuts.Host.Http;
+using Offcuts.Host.Fits;
 using Offcuts.Host.Plans;
 using Offcuts.Host.Shops;
 using Offcuts.Planning;
@@ -38,15 +36,9 @@ internal sealed class CullEndpoint(
             MoneyText.ToDecimal(new Money(asked.Sum(candidate => candidate.Worth.MinorUnits)), shop.Currency), shop.Currency, suggested.Count, saved.Count);
     }
 
-    private List<Design> Designs(Shop shop, SpeciesCatalogue catalogue)
-    {
-        var faults = new Faults();
-        var (found, _) = designs.List(0, Limits.MaxQuantity);
-        List<Design> all = [.. found.Select(stored => DesignMapping.ToDesign(
-            JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!, catalogue, shop.Currency, $"#/{stored.Reference}", faults))];
-        faults.ThrowIfAny();
-        return [.. all.Select(design => DesignResolver.Resolve(design, catalogue.All))];
-    }
+    // As they are written, every answer to what they leave open with them: what serves any of these is of use.
+    private List<Design> Designs(Shop shop, SpeciesCatalogue catalogue) =>
+        [.. SavedDesigns.Written(designs, catalogue, shop.Currency).Select(each => each.Design).OfType<Design>().Select(design => DesignResolver.Resolve(design, catalogue.All))];
 
     private static CullItem ToItem(CullCandidate candidate, Shop shop, SpeciesCatalogue catalogue, CullText text) => new(
         BoardMapping.ToRecord(candidate.Board, catalogue), candidate.Quantity, candidate.Days, decimal.Round(candidate.CubicMetres, 9),

@@ -41,6 +41,22 @@ internal sealed record DesignSettings(Design Design, IReadOnlyDictionary<string,
         return ways.Count == 1 ? (ways[0].Design, Answered(made, ways[0], null)) : (settled, made);
     }
 
+    /// <summary>The design as its maker prefers it: what it leaves open has its defaults and the first answers.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="catalogue">What the species classes stand for.</param>
+    /// <param name="at">Where what is wrong is told.</param>
+    /// <param name="faults">Told what cannot be.</param>
+    public static Design Usual(Design design, SpeciesCatalogue catalogue, string at, Faults faults)
+    {
+        var isSound = true;
+        var settled = new DesignSettings(design, new Dictionary<string, long>(), new Dictionary<string, string>()).Settled(detail =>
+        {
+            isSound = false;
+            faults.Add(at, detail);
+        });
+        return isSound ? Alternatives.Of(settled, catalogue.All)[0].Design : settled;
+    }
+
     /// <summary>The ways to build the design; none where a value gives something that cannot be built.</summary>
     /// <param name="catalogue">What the species classes stand for.</param>
     public IReadOnlyList<Alternative> Ways(SpeciesCatalogue catalogue)

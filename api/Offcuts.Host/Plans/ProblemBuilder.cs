@@ -39,10 +39,11 @@ internal sealed class ProblemBuilder(
     /// <param name="from">Id of a plan whose boards count as free; null for none.</param>
     /// <param name="faults">Told what is wrong; what makes the rest unreadable is thrown.</param>
     /// <param name="references">References of several stored designs to plan together; null for one design.</param>
+    /// <param name="mostMs">The most time that may be allowed.</param>
     public (PlanningProblem Problem, PlanDesign Design, SpeciesCatalogue Catalogue) Read(
-        string? reference, InlineProblem? given, int budgetMs, int seed, string? from, Faults faults, IReadOnlyList<string>? references = null)
+        string? reference, InlineProblem? given, int budgetMs, int seed, string? from, Faults faults, IReadOnlyList<string>? references = null, int mostMs = 300_000)
     {
-        faults.Count("#/budgetMs", budgetMs, 100, 300_000);
+        faults.Count("#/budgetMs", budgetMs, 100, mostMs);
         faults.Count("#/seed", seed, 0, int.MaxValue);
         if (new object?[] { reference, given?.Design, references }.Count(each => each is not null) != 1)
         {
@@ -97,11 +98,8 @@ internal sealed class ProblemBuilder(
         DesignMapping.ToDesign(JsonSerializer.Deserialize(stored.Content, WireJson.Default.DesignEntry)!, catalogue, shop.Currency, at, faults);
 
     /// <summary>A design of several: what it leaves open has its defaults and the first answers.</summary>
-    private Design Settled(string reference, SpeciesCatalogue catalogue, Shop shop, string at, Faults faults)
-    {
-        var (settled, _) = DesignSettings.Read(Read(Find(reference), catalogue, shop, at, faults), null, null, faults).Apply(catalogue, faults);
-        return settled.HasAlternatives && Alternatives.Of(settled, catalogue.All) is [var first, ..] ? first.Design : settled;
-    }
+    private Design Settled(string reference, SpeciesCatalogue catalogue, Shop shop, string at, Faults faults) =>
+        DesignSettings.Usual(Read(Find(reference), catalogue, shop, at, faults), catalogue, at, faults);
 
     private static IReadOnlyList<Offer> Without(IReadOnlyList<Offer> wood, IReadOnlyList<UnavailableRecord>? without, Faults faults)
     {

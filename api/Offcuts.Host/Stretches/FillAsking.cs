@@ -28,8 +28,7 @@ internal sealed class FillAsking
     public static FillAsking Read(FillRequest asked, ProblemBuilder builder)
     {
         var faults = new Faults();
-        faults.Count("#/budgetMs", asked.BudgetMs, 100, StretchMapping.MostMilliseconds);
-        var (problem, named, catalogue) = builder.Read(asked.Design, asked.Inline, asked.BudgetMs, asked.Seed, from: null, faults);
+        var (problem, named, catalogue) = builder.Read(asked.Design, asked.Inline, asked.BudgetMs, asked.Seed, from: null, faults, mostMs: StretchMapping.MostMilliseconds);
         var settings = DesignSettings.Read(problem.Design, asked.With, asked.Choose, faults);
         var (settled, _) = settings.Apply(catalogue, faults);
         faults.ThrowIfAny();

@@ -45,8 +45,7 @@ internal sealed class StretchAsking
     public static StretchAsking Read(StretchRequest asked, ProblemBuilder builder)
     {
         var faults = new Faults();
-        faults.Count("#/budgetMs", asked.BudgetMs, 100, StretchMapping.MostMilliseconds);
-        var read = builder.Read(asked.Design, asked.Inline, asked.BudgetMs, asked.Seed, from: null, faults);
+        var read = builder.Read(asked.Design, asked.Inline, asked.BudgetMs, asked.Seed, from: null, faults, mostMs: StretchMapping.MostMilliseconds);
         var design = read.Problem.Design;
         var settings = DesignSettings.Read(design, asked.With, asked.Choose, faults);
         var goal = faults.Word<StretchGoal>("#/goal", asked.Goal);

@@ -81,7 +81,7 @@ internal static class ShoppingSection
             ByVolume { Unit: VolumeUnit.BoardFoot } => FormattableString.Invariant(
                 $"{boardFeet:0.0} board feet in all at {Money(unitPrice, document)} a board foot; random widths and lengths, so take pieces no narrower and no shorter."),
             ByVolume => FormattableString.Invariant(
-                $"{boardFeet * 0.002359737216m:0.0000} m³ in all at {Money(unitPrice, document)} a cubic metre; random widths and lengths, so take pieces no narrower and no shorter."),
+                $"{boardFeet * BoardMeasure.CubicMetresPerBoardFoot:0.0000} m³ in all at {Money(unitPrice, document)} a cubic metre; random widths and lengths, so take pieces no narrower and no shorter."),
             ByRunningLength running => $"sold by running length at {Money(unitPrice, document)} a {(running.Unit == RunningUnit.Foot ? "foot" : "metre")}.",
             _ => "sold by the piece.",
         };

@@ -45,16 +45,19 @@ internal static class SummarySection
 
     private static string Verdict(PlanDocument document) => document.Plan.Status switch
     {
-        PlanStatus.Proved => "Proved: no plan for these parts under the same cutting rules spends less on wood.",
-        PlanStatus.Feasible => $"Complete. Another plan may spend less on wood, but by no more than {Gap(document)}.",
+        PlanStatus.Proved => $"Proved: no plan for these parts under the same cutting rules spends less on {Bounded(document.Plan)}.",
+        PlanStatus.Feasible => $"Complete. Another plan may spend less on {Bounded(document.Plan)}, but by no more than {Gap(document)}.",
         PlanStatus.Incomplete => $"Incomplete: {Words.Count(document.Plan.Missing.Sum(missing => missing.Quantity), "piece is", "pieces are")} missing, see below. "
             + (document.Plan.Outlay == document.Plan.WoodBound
-                ? "Proved for the parts that can be had: no plan for them spends less on wood."
-                : $"For the others, the wood may be had for less by no more than {Gap(document)}."),
+                ? $"Proved for the parts that can be had: no plan for them spends less on {Bounded(document.Plan)}."
+                : $"For the others another plan may spend less on {Bounded(document.Plan)}, but by no more than {Gap(document)}."),
     };
 
     private static string Gap(PlanDocument document) => FormattableString.Invariant(
-        $"{Money(document.Plan.Outlay - document.Plan.WoodBound, document)} ({Math.Ceiling(document.Plan.Gap * 1000) / 10:0.#} % of the wood's cost)");
+        $"{Money(document.Plan.Outlay - document.Plan.WoodBound, document)} ({Math.Ceiling(document.Plan.Gap * 1000) / 10:0.#} % of {(document.Plan.Outlay == document.Plan.WoodCost ? "the wood's cost" : "all that")})");
+
+    // What the bound speaks of.
+    private static string Bounded(Plan plan) => plan.Outlay == plan.WoodCost ? "wood" : "wood, charges and further stops";
 
     /// <summary>Share by volume of all blanks and strips that comes from boards the shop had; null if nothing is cut.</summary>
     private static decimal? ShareFromStock(Plan plan)

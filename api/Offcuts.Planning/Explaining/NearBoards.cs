@@ -47,13 +47,10 @@ internal sealed class NearBoards(PlanningProblem problem)
             lacks.Add(new(MissingReason.TooWideForMachines, across, widest));
         }
 
-        if (problem.Shop.ShortBlanks == ShortBlanks.Refuse)
-        {
-            along = Length.Larger(along, milling.SafeLength(source.Class, thickness, part.MostThickness));
-        }
-
-        var upright = Room(along, across, source);
-        var turned = part.Grain == Grain.Free ? Room(across, along, source) : upright;
+        // A short piece may be planned as a longer blank, but not turned.
+        var safe = problem.Shop.ShortBlanks == ShortBlanks.Refuse ? milling.SafeLength(source.Class, thickness, part.MostThickness) : Length.Zero;
+        var upright = Room(Length.Larger(along, safe), across, source);
+        var turned = part.Grain == Grain.Free && across >= safe ? Room(across, along, source) : upright;
         lacks.AddRange(turned.Sum(lack => lack.Share) < upright.Sum(lack => lack.Share) ? turned : upright);
         return lacks;
     }

@@ -42,7 +42,7 @@ internal sealed class RowSources(List<DemandRow> rows, Shop shop)
             fits = true;
             if (piece.Offer is { } offer)
             {
-                leastMoney[cut.Row] = Math.Min(leastMoney[cut.Row], cut.LeastArea * offer.Price.MinorUnits / piece.Area);
+                leastMoney[cut.Row] = Math.Min(leastMoney[cut.Row], cut.LeastArea * StepPrices.LeastPrice(offer).MinorUnits / piece.Area);
             }
             else
             {

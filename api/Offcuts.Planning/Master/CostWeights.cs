@@ -19,6 +19,14 @@ internal readonly record struct CostWeights(double Money, double Worth)
 
     public double Of(Solution solution) => (Money * solution.Money) + (Worth * solution.Worth);
 
+    /// <summary>What a pattern costs more than it gives at a linear program's prices: its reduced cost.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="pattern">The pattern.</param>
+    /// <param name="coverDuals">The prices of the rows.</param>
+    /// <param name="boardDuals">What the limits on a board's use count for, by board index.</param>
+    public double Reduced(PlanningModel model, Pattern pattern, double[] coverDuals, double[] boardDuals) => Of(pattern) - boardDuals[pattern.Board.Index]
+        - pattern.Cover.Sum(cover => coverDuals[cover.Row] * model.Rows[cover.Row].Scaled(cover.Amount));
+
     /// <summary>What using a board costs before anything is cut from it.</summary>
     public double OfBoard(PlanningModel model, BoardType board) =>
         (Money * board.Price) + (Worth * (board.WorthConsumed + model.HandlingOf(board)));

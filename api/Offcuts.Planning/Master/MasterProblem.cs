@@ -29,7 +29,7 @@ internal sealed class MasterProblem : IDisposable
         this.weights = weights;
         solver = Solver.CreateSolver("GLOP");
         var infinity = double.PositiveInfinity;
-        cover = [.. model.Rows.Select(row => solver.MakeConstraint(Scaled(row, row.Needed), infinity, ""))];
+        cover = [.. model.Rows.Select(row => solver.MakeConstraint(row.Scaled(row.Needed), infinity, ""))];
         supply = [.. model.Supplies.Select(each => solver.MakeConstraint(-infinity, each.Capacity, ""))];
         missing = [.. model.Rows.Select(_ => solver.MakeNumVar(0, infinity, ""))];
         var cost = MissingCost(model);
@@ -76,7 +76,7 @@ internal sealed class MasterProblem : IDisposable
         var variable = solver.MakeNumVar(0, double.PositiveInfinity, "");
         foreach (var (row, amount) in pattern.Cover)
         {
-            cover[row].SetCoefficient(variable, Scaled(model.Rows[row], beyondNeed ? amount : Math.Min(amount, model.Rows[row].MostCounted)));
+            cover[row].SetCoefficient(variable, model.Rows[row].Scaled(beyondNeed ? amount : Math.Min(amount, model.Rows[row].MostCounted)));
         }
 
         supply[pattern.Board.Supply].SetCoefficient(variable, 1);
@@ -100,7 +100,7 @@ internal sealed class MasterProblem : IDisposable
 
         for (var row = 0; row < cover.Length; row++)
         {
-            cover[row].SetLb(Scaled(model.Rows[row], rest.Need[row]));
+            cover[row].SetLb(model.Rows[row].Scaled(rest.Need[row]));
         }
 
         shifts.SetRemainder(rest);
@@ -115,7 +115,7 @@ internal sealed class MasterProblem : IDisposable
     {
         for (var row = 0; row < cover.Length; row++)
         {
-            cover[row].SetLb(Scaled(model.Rows[row], model.Rows[row].Needed) + more[row]);
+            cover[row].SetLb(model.Rows[row].Scaled(model.Rows[row].Needed) + more[row]);
         }
     }
 
@@ -167,8 +167,6 @@ internal sealed class MasterProblem : IDisposable
     public void Dispose() => solver.Dispose();
 
     private static bool IsSolved(Solver.ResultStatus status) => status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE;
-
-    private static double Scaled(DemandRow row, long amount) => row is StripRow ? (double)amount / row.Needed : amount;
 }
 
 /// <summary>From how many to how many boards.</summary>

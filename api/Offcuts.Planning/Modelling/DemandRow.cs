@@ -8,6 +8,9 @@ internal abstract record DemandRow(int Index, string Name, Appearance Appearance
     /// <summary>How much is asked: pieces of a part, or ticks of net width.</summary>
     public abstract long Needed { get; }
 
+    /// <summary>An amount as linear programs count it: pieces of a part, or in parts of the whole sub-panel.</summary>
+    public virtual double Scaled(long amount) => amount;
+
     /// <summary>The most that can count for it.</summary>
     public virtual long MostCounted => Needed;
 
@@ -57,6 +60,8 @@ internal sealed record StripRow(
     : DemandRow(Index, Name, Appearance, Thickness, Species)
 {
     public override long Needed => Width.Ticks;
+
+    public override double Scaled(long amount) => (double)amount / Needed;
 
     public override long MostCounted => Most.Ticks;
 

@@ -76,7 +76,7 @@ internal sealed class ComponentSearch
 
     /// <summary>Whether less might be missing than in the best plan: the linear program leaves less out.</summary>
     public bool MayLackLess => Best is { IsComplete: false } best
-        && Model.Rows.Sum(row => Math.Max(0, best.Short[row.Index]) / (row is StripRow ? (double)row.Needed : 1)) > Math.Ceiling(leastMissing - 1e-6) + 1e-6;
+        && Model.Rows.Sum(row => row.Scaled(Math.Max(0, best.Short[row.Index]))) > Math.Ceiling(leastMissing - 1e-6) + 1e-6;
 
     /// <summary>The bound rounded up to a total that purchases can have.</summary>
     public long RoundedBound => Best is { IsComplete: true } best

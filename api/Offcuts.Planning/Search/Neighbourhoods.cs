@@ -48,14 +48,11 @@ internal sealed class Neighbourhoods(PlanningModel model, SearchClock clock, Pla
     /// </summary>
     private List<(Pattern Pattern, int Count)> Keepers(Solution best, double[] duals, double[] boardDuals)
     {
-        var losses = best.Cuts.Select(cut => Math.Max(0, CostWeights.Blend(model).Of(cut.Pattern) - boardDuals[cut.Pattern.Board.Index]
-            - cut.Pattern.Cover.Sum(cover => duals[cover.Row] * Share(cover.Row, cover.Amount)))).ToList();
+        var losses = best.Cuts.Select(cut => Math.Max(0, CostWeights.Blend(model).Reduced(model, cut.Pattern, duals, boardDuals))).ToList();
         var even = 1e-9 + (losses.Sum() / Math.Max(1, losses.Count));
         var order = best.Cuts.Select((cut, at) => (Cut: cut, At: -Math.Log(1 - random.NextDouble()) / (losses[at] + even)))
             .OrderBy(entry => entry.At).Select(entry => entry.Cut).ToList();
         var free = (int)(freed * (0.6 + (0.8 * random.NextDouble())));
         return [.. order.Where(cut => cut.Pattern.Money == 0).Skip(free), .. order.Where(cut => cut.Pattern.Money > 0).Skip(Math.Min(BoughtFreed, 1 + (free / 2)))];
     }
-
-    private double Share(int row, long amount) => model.Rows[row] is StripRow ? (double)amount / model.Rows[row].Needed : amount;
 }

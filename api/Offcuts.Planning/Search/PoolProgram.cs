@@ -82,7 +82,7 @@ internal static class PoolProgram
     private static Variable[] Build(Solver solver, PlanningModel model, IReadOnlyList<Pattern> pool, Remainder rest, long mostMoney, PoolGoal goal)
     {
         var variables = new Variable[pool.Count];
-        var cover = model.Rows.Select(row => solver.MakeConstraint(Scaled(row, rest.Need[row.Index]), double.PositiveInfinity, "")).ToArray();
+        var cover = model.Rows.Select(row => solver.MakeConstraint(row.Scaled(rest.Need[row.Index]), double.PositiveInfinity, "")).ToArray();
         new WidthShifts(solver, model, cover).SetRemainder(rest);
         var supply = model.Supplies.Select(each => solver.MakeConstraint(double.NegativeInfinity, rest.Left[each.Index], "")).ToArray();
         var money = solver.MakeConstraint(double.NegativeInfinity, mostMoney, "");
@@ -94,7 +94,7 @@ internal static class PoolProgram
             variables[p] = solver.MakeIntVar(0, Math.Min(most, rest.Left[pattern.Board.Supply]), "");
             foreach (var (row, amount) in pattern.Cover)
             {
-                cover[row].SetCoefficient(variables[p], Scaled(model.Rows[row], amount));
+                cover[row].SetCoefficient(variables[p], model.Rows[row].Scaled(amount));
             }
 
             supply[pattern.Board.Supply].SetCoefficient(variables[p], 1);
@@ -115,8 +115,6 @@ internal static class PoolProgram
 
         return variables;
     }
-
-    private static double Scaled(DemandRow row, long amount) => row is StripRow ? (double)amount / row.Needed : amount;
 
     private static void Hint(Solver solver, IReadOnlyList<Pattern> pool, Variable[] variables, Solution? hint)
     {

@@ -29,21 +29,19 @@ internal sealed class Rebuilding(PlanningModel model, PatternPricer pricer, IRea
         }
 
         ColumnGeneration.Run(model, master, pricer, CostWeights.Blend(model), rest.Need, clock, MostRounds, rest.Has, found, thorough: false);
-        if (clock.IsOver || spent + master.Objective >= CostWeights.Blend(model).Of(incumbent) - 1e-6)
+        var above = CostWeights.Blend(model).Of(incumbent) - spent - master.Objective;
+        if (clock.IsOver || above <= 1e-6)
         {
             return null;
         }
 
+        // A pattern that loses more than the incumbent costs above the linear program is in no better plan.
         var enrichment = new Enrichment(model, pricer, clock);
         var patterns = master.Patterns
             .Concat(enrichment.Run(master.CoverDuals, master.BoardDuals, rest, Enrichments, random))
             .DistinctBy(pattern => pattern.Key, StringComparer.Ordinal)
-            .Where(pattern => Lacks(master, pattern) <= CostWeights.Blend(model).Of(incumbent) - spent - master.Objective + 1e-6).ToList();
+            .Where(pattern => CostWeights.Blend(model).Reduced(model, pattern, master.CoverDuals, master.BoardDuals) <= above + 1e-6).ToList();
         return PoolProgram.Solve(
             model, patterns, rest, kept, incumbent.Money, goal, incumbent, clock, TimeSpan.FromSeconds(0.4), tooLarge: () => WasTooLarge = true);
     }
-
-    /// <summary>What a pattern costs more than it gives at the linear program's prices: one that lacks more than the incumbent costs above the program is in no better plan.</summary>
-    private double Lacks(MasterProblem master, Pattern pattern) => CostWeights.Blend(model).Of(pattern) - master.BoardDuals[pattern.Board.Index]
-        - pattern.Cover.Sum(cover => master.CoverDuals[cover.Row] * (model.Rows[cover.Row] is StripRow row ? (double)cover.Amount / row.Needed : cover.Amount));
 }

@@ -17,13 +17,14 @@ internal static class Topics
               0    done
               1    failed: the named thing does not exist, a file cannot be used, you said no, or the program is at fault
               2    wrong command line or input; nothing was changed
-              3    done, but incomplete: the plan has missing parts, 'find' found too few, or time was up before 'fit' knew all places
+              3    done, but incomplete: the plan has missing parts, 'find' found too few, 'stretch' or 'fill' found none,
+                   or time was up before 'fit' knew all places
               4    kept for access that is denied (there are no access tokens yet)
               5    it contradicts what is stored; look again and decide anew
               6    the server cannot be reached or does not answer in time
               7    stored data is damaged; nothing was changed
               8    the answer of 'keep?' is no: let it go
-              130  stopped by Ctrl-C; 'plan' keeps its best plan so far
+              130  stopped by Ctrl-C; 'plan' and 'queue plan' keep their best plan so far
               143  stopped by SIGTERM
 
             Treat a code that is not listed as failure. Data goes to standard output, messages to standard error. With --json the

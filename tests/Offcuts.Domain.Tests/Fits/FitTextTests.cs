@@ -42,8 +42,8 @@ public class FitTextTests
         {
             Purchases =
             [
-                new FitPurchase("mill/ash", Board, 2, new Money(1800)), new FitPurchase("store/ply", Board with { Thickness = Length.FromInches(0, 1, 2) }, 1, new Money(6000)),
-                new FitPurchase("mill/ash", shorter, 1, new Money(700)),
+                new FitPurchase("mill/ash", Board, 2), new FitPurchase("store/ply", Board with { Thickness = Length.FromInches(0, 1, 2) }, 1),
+                new FitPurchase("mill/ash", shorter, 1),
             ],
         };
         Assert.Equal("nothing", Text.Lacks(Nothing, bare));

@@ -43,6 +43,20 @@ public class FormulaTests
         Assert.Equal(LengthText.Parse(length, DisplayUnit.Inch), found);
     }
 
+    // Twenty values that each are the one before times itself would have a million digits.
+    [Fact]
+    public void Values_that_build_on_each_other_keep_to_so_many_digits()
+    {
+        var known = new Dictionary<string, FormulaValue>(StringComparer.Ordinal) { ["a"] = new(Ratio.Of(2, 3), FormulaKind.Number) };
+        string? error = null;
+        for (var step = 0; step < 20 && error is null; step++)
+        {
+            known["a"] = Read("a * a", DisplayUnit.Inch).TryValue(known, out var value, out error) ? value : known["a"];
+        }
+
+        Assert.Contains("too many digits: round a value on the way", error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("n", 5)]
     [InlineData("2 * n + 1", 11)]

@@ -6,12 +6,14 @@ namespace Offcuts.Planning.Tests.Deciding;
 
 public class CheapestWayTests
 {
-    [Theory]
-    [InlineData(11)]
-    [InlineData(12)]
-    [InlineData(13)]
-    [InlineData(15)]
-    public void It_is_the_cheapest_of_all_planned_in_full(int seed)
+    [Fact]
+    public void It_is_the_cheapest_of_all_planned_in_full()
+    {
+        var compared = new[] { 11, 12, 13, 15 }.Sum(Compared);
+        Assert.True(compared >= 8, $"Only {compared} ways were compared by proved plans.");
+    }
+
+    private static int Compared(int seed)
     {
         // Ways that leave out one part each, at prices of items that may outweigh it.
         var problem = RandomShops.Create(seed, RandomShops.Kind(seed, ShopScale.Tiny));
@@ -27,13 +29,19 @@ public class CheapestWayTests
         var found = CheapestWay.Find(ways, new PlanLimits(TimeSpan.FromSeconds(4)), Planner.Solve, way => chosen = way, null, CancellationToken.None);
         Assert.Equal(chosen, found.Way);
         var all = ways.Select(way => Planner.Solve(way, new PlanLimits(TimeSpan.FromSeconds(2)))).ToList();
-        var rank = Rank(found.Plan);
+        var (rank, compared) = (Rank(found.Plan), 0);
         foreach (var (way, plan) in all.Index())
         {
             // Said to be sure, no other may be better, nor as good and preferred.
             Assert.True(!found.IsSure || rank.CompareTo(Rank(plan)) < 0 || (rank == Rank(plan) && way >= found.Way), $"Way {way} is better than {found.Way}.");
-            Assert.True(rank.CompareTo(Rank(plan)) <= 0 || plan.Gap > 0 || found.Plan.Gap > 0, $"Way {way} was overlooked.");
+            if (plan.Gap == 0 && found.Plan.Gap == 0)
+            {
+                compared++;
+                Assert.True(rank.CompareTo(Rank(plan)) <= 0, $"Way {way} was overlooked.");
+            }
         }
+
+        return compared;
     }
 
     [Fact]

@@ -58,6 +58,31 @@ public class FitSearchTests
         Assert.Equal(proved.Order(), proved);
     }
 
+    /// <summary>What suppliers charge and what a further stop counts is money here as in a plan, and the bound is of the same money.</summary>
+    [Fact]
+    public void Terms_of_suppliers_count_as_in_plans()
+    {
+        var (charged, agreed) = (0, 0);
+        for (var seed = 0; seed < 6; seed++)
+        {
+            var library = RandomLibrary.Create(seed, boards: 20, designs: 4, mostParts: 6);
+            var shop = RandomTerms.Add(library.Shop, seed);
+            foreach (var place in Rank(shop, library.Designs, All).Places)
+            {
+                var plan = Planner.Solve(shop with { Design = place.Design.Design }, FitSearch.Thorough);
+                Assert.True(place.Outcome.WoodBound <= place.Outcome.Outlay, $"{seed} {place.Design.Reference}: {place.Outcome}");
+                charged += place.Outcome.ChargeCost + place.Outcome.StopCost > Money.Zero ? 1 : 0;
+                if (plan.Status == PlanStatus.Proved && place.Outcome.IsProved)
+                {
+                    agreed++;
+                    Assert.Equal((seed, plan.Outlay), (seed, place.Outcome.Outlay));
+                }
+            }
+        }
+
+        Assert.True(charged >= 3 && agreed >= 6, $"{charged} charged, {agreed} compared");
+    }
+
     [Fact]
     public void Nothing_is_planned_again_that_did_not_change()
     {

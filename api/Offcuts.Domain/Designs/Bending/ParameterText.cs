@@ -25,7 +25,7 @@ public static partial class ParameterText
     public static bool TryParse(string name, string text, [NotNullWhen(true)] out Parameter? parameter, [NotNullWhen(false)] out string? error)
     {
         (parameter, error) = (null, null);
-        if (Written().Match(LengthSigns.Plain(text)) is not { Success: true } match)
+        if (text.Length > Formula.MaxText || Written().Match(LengthSigns.Plain(text)) is not { Success: true } match)
         {
             error = $"{LengthText.Quote(text)} is no range of values. {HowToWrite}";
             return false;

@@ -13,7 +13,7 @@ internal static class CullCommand
 {
     private static readonly Option<string> Free = new("--free") { Description = "Suggest no more than makes so much space, for instance 0.2m3 or 40 bd ft", HelpName = "VOLUME" };
     private static readonly Option<int?> Top = new("--top") { Description = "Suggest at most so many", HelpName = "COUNT", CustomParser = Values.Whole };
-    private static readonly Option<string> OlderThan = new("--older-than") { Description = "From what age on a board has lain for long: 18m, 3y, 400d; 2y if left out", HelpName = "AGE" };
+    private static readonly Option<string> OlderThan = new("--older-than") { Description = "From what age on a board has lain for long: 3y, 18 months, 400 days; 2y if left out", HelpName = "AGE" };
 
     public static Verb Create() => new Verb(
         "cull",
@@ -74,20 +74,9 @@ internal static class CullCommand
 
     private static int? Days(Run run)
     {
-        if (run.Get(OlderThan) is not { } text)
-        {
-            return null;
-        }
-
-        var per = text.Trim().ToLowerInvariant() switch
-        {
-            [.., 'y'] => 365,
-            [.., 'm'] => 30,
-            [.., 'd'] => 1,
-            _ => 0,
-        };
-        return per > 0 && int.TryParse(text.Trim()[..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and < 1000
-            ? count * per
-            : throw CliException.Invalid($"{OlderThan.Name}: '{text}' is no age: write for instance 18m, 3y or 400d.");
+        var today = DateOnly.FromDateTime(TimeProvider.System.GetUtcNow().UtcDateTime);
+        return run.Get(OlderThan) is not { } age ? null
+            : AgeReading.TryParse(age, today, out var since, out var error) ? today.DayNumber - since.DayNumber
+            : throw CliException.Invalid($"{OlderThan.Name}: {error}");
     }
 }

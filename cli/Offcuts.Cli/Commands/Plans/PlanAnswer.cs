@@ -13,19 +13,7 @@ internal static class PlanAnswer
     /// <param name="sheet">Where to write the cut sheet; null for a name of its own.</param>
     public static async Task<int> GiveAsync(Run run, IOffcutsApi api, PlanRecord record, string? sheet)
     {
-        if (record.Failure is { } failure)
-        {
-            var reproduction = failure.Reproduction is null ? "" : $" What is needed to look into it was saved as {failure.Reproduction}.";
-            throw new CliException(failure.Code, failure.Detail + reproduction);
-        }
-
-        if (record.Plan is not { } plan)
-        {
-            return record.State == "cancelled"
-                ? throw new CliException(CodeOfSignal(run), "Stopped before there was a first plan.")
-                : throw new CliException("failed", $"The run {record.Id} was {record.State} and has no plan. Ask again.");
-        }
-
+        var plan = PlanOf(run, record);
         if (run.Json)
         {
             run.WriteJson(record, ClientJson.Default.PlanRecord);
@@ -44,6 +32,21 @@ internal static class PlanAnswer
         return run.Cancellation.IsCancellationRequested ? run.ExitCodeOfSignal
             : plan.Missing.Count > 0 ? ExitCode.Incomplete
             : ExitCode.Ok;
+    }
+
+    /// <summary>The plan of a run that has ended.</summary>
+    /// <exception cref="CliException">There is none, and why.</exception>
+    public static PlanResult PlanOf(Run run, PlanRecord record)
+    {
+        if (record.Failure is { } failure)
+        {
+            var reproduction = failure.Reproduction is null ? "" : $" What is needed to look into it was saved as {failure.Reproduction}.";
+            throw new CliException(failure.Code, failure.Detail + reproduction);
+        }
+
+        return record.Plan ?? throw (record.State == "cancelled"
+            ? new CliException(CodeOfSignal(run), "Stopped before there was a first plan.")
+            : new CliException("failed", $"The run {record.Id} was {record.State} and has no plan. Ask again."));
     }
 
     private static string CodeOfSignal(Run run) => run.ExitCodeOfSignal == ExitCode.Terminated ? "terminated" : "interrupted";

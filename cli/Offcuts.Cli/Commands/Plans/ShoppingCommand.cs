@@ -35,7 +35,7 @@ internal static class ShoppingCommand
             }
 
             Write(run, other);
-            return again.Plan?.Missing.Count > 0 ? ExitCode.Incomplete : ExitCode.Ok;
+            return PlanAnswer.PlanOf(run, again).Missing.Count > 0 ? ExitCode.Incomplete : ExitCode.Ok;
         }
 
         Write(run, shopping);
@@ -48,7 +48,8 @@ internal static class ShoppingCommand
         var problem = shopping.Design.Reference is null ? await api.GetPlanProblemAsync(shopping.Plan, run.Cancellation) : null;
         var request = new PlanRequest(problem is null ? shopping.Design.Version : null, problem, budget, From: shopping.Plan, Without: without);
         var record = await PlanRunner.RunAsync(run, api, request);
-        return record.Plan is null ? throw new CliException("failed", $"The run {record.Id} was {record.State} and has no plan. Ask again.") : record;
+        PlanAnswer.PlanOf(run, record);
+        return record;
     }
 
     private static void Compare(Run run, ShoppingRecord before, ShoppingRecord now)

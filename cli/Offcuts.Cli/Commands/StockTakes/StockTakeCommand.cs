@@ -76,6 +76,12 @@ internal static class StockTakeCommand
         var api = await run.ConnectAsync();
         var take = await OpenTake.FindAsync(run, api);
         var unit = await run.UnitAsync();
+        // All are looked up first, so that a wrong id changes nothing.
+        foreach (var id in run.Get(Ids))
+        {
+            await api.GetBoardAsync(id, run.Cancellation);
+        }
+
         foreach (var id in run.Get(Ids))
         {
             StepView.Write(run, await api.TakeStepAsync(take.Number, stepOf(id), run.Cancellation), unit);

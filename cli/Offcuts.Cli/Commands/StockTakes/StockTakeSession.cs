@@ -94,7 +94,7 @@ internal sealed class StockTakeSession(Run run, IOffcutsApi api, StockTakeRecord
                 await TakeAsync(new StockTakeStepEntry(Strike: rest.Length > 0 ? rest : Current().Id));
                 break;
             case "size" or "quantity" or "qty" or "note" or "batch" when rest.Length > 0 && ahead.Count > 0:
-                await TakeAsync(new StockTakeStepEntry(Correct: new StockTakeCorrection(Current().Id, Corrected(Current(), word, rest))));
+                await TakeAsync(new StockTakeStepEntry(Correct: new StockTakeCorrection(Current().Id, await CorrectedAsync(Current(), word, rest))));
                 break;
             default:
                 await TakeAsync(await IsKnownAsync(line) ? new StockTakeStepEntry(Confirm: line) : new StockTakeStepEntry(Line: line, Carry: carry));
@@ -125,15 +125,28 @@ internal sealed class StockTakeSession(Run run, IOffcutsApi api, StockTakeRecord
 
     private BoardRecord Current() => ahead.Count > 0 ? ahead.Peek() : throw CliException.Invalid("No board is shown. Say its id, or what it is.");
 
-    private BoardEntry Corrected(BoardRecord board, string what, string said)
+    private async Task<BoardEntry> CorrectedAsync(BoardRecord board, string what, string said)
     {
         var entry = new BoardEntry(
             board.Species, board.ThicknessMm, board.WidthMm, board.LengthMm, board.Kind, board.Quantity, board.Surface, board.Appearance, board.Status,
             board.Defects, take.Place, board.Source, board.Note, board.Batch, board.Warp, board.Ends, board.Estimated, board.Moisture);
         if (what == "size")
         {
-            var size = Lengths.Size("size", [said], unit);
-            return entry with { ThicknessMm = size.Thickness.Millimetres, WidthMm = size.Width.Millimetres, LengthMm = size.Length.Millimetres, Estimated = null };
+            var isSoftwood = SizeText.IsNominal(said) && (await KnownSpecies.FindAsync(api, board.Species, run.Cancellation))?.IsSoftwood == true;
+            var (size, nominal) = Lengths.BoardSize("size", [said], unit, isSoftwood);
+            if (nominal is not null)
+            {
+                run.Say($"The size was {SizeText.FormatNominal(nominal, size)}.");
+            }
+
+            return entry with
+            {
+                ThicknessMm = size.Thickness.Millimetres,
+                WidthMm = size.Width.Millimetres,
+                LengthMm = size.Length.Millimetres,
+                Surface = nominal is null ? entry.Surface : "surfaced",
+                Estimated = null,
+            };
         }
 
         return what switch
@@ -161,7 +174,7 @@ internal sealed class StockTakeSession(Run run, IOffcutsApi api, StockTakeRecord
 
     private async Task UndoAsync()
     {
-        if (!taken.TryPop(out var last))
+        if (!taken.TryPeek(out var last))
         {
             run.Terminal.Say("Nothing was answered here yet.");
             return;
@@ -176,6 +189,8 @@ internal sealed class StockTakeSession(Run run, IOffcutsApi api, StockTakeRecord
             await api.TakeStepAsync(take.Number, new StockTakeStepEntry(Forget: last.Step.Board!.Id), run.Cancellation);
         }
 
+        // Refused, it stays the last answer.
+        taken.Pop();
         carry = last.Carry;
         run.Terminal.Say($"Took back {last.Step.Board!.Id}.");
         await LookAgainAsync();
