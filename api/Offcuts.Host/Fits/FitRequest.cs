@@ -1,4 +1,3 @@
-using System.Globalization;
 using Offcuts.Domain;
 using Offcuts.Host.Http;
 
@@ -11,66 +10,34 @@ internal sealed record FitRequest(FitQuestion Question, TimeSpan Budget)
 {
     private const int LongestMs = 300_000;
     private const int UsualMs = 30_000;
+    private const int UsualPlaces = 10;
 
     /// <summary>Reads the query.</summary>
     /// <exception cref="OffcutsException">It cannot be right.</exception>
     public static FitRequest Read(IQueryCollection query, SpeciesCatalogue catalogue, string currency)
     {
-        var faults = new Faults();
-        QueryReader.CheckNames(query, ["order", "species", "place", "batch", "tags", "maxHours", "maxCost", "limit", "budgetMs"], faults);
-        var species = Text("species") is { } word ? faults.Species("?species", word, catalogue) : null;
-        var focus = (species, Text("place"), Text("batch")) is (null, null, null) ? null : new FitFocus(species, Text("place"), Text("batch"));
-        var order = Text("order") is { } written ? faults.Word<FitOrder>("?order", written) : focus is null ? FitOrder.Cheapest : FitOrder.Pile;
+        var reader = new FieldReader(query, ["order", "species", "place", "batch", "tags", "maxHours", "maxCost", "limit", "budgetMs"]);
+        var (species, place, batch) = (reader.Species("species", catalogue), reader.Text("place"), reader.Text("batch"));
+        var focus = (species, place, batch) is (null, null, null) ? null : new FitFocus(species, place, batch);
+        var order = reader.Word<FitOrder>("order") ?? (focus is null ? FitOrder.Cheapest : FitOrder.Pile);
         if (focus is not null && order != FitOrder.Pile)
         {
-            faults.Add("?order", "A species, place or batch names the pile that is to be eaten: leave it out, or ask for the order pile.");
+            reader.Faults.Add("?order", "A species, place or batch names the pile that is to be eaten: leave it out, or ask for the order pile.");
         }
 
         var question = new FitQuestion
         {
             Order = order,
             Focus = focus,
-            Tags = Text("tags")?.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) ?? [],
-            MostHours = Number("maxHours", "a number of hours, for instance 6.5"),
-            MostMoney = Number("maxCost", "an amount of money, for instance 40.00") is { } most ? faults.Money("?maxCost", most, currency) : null,
-            Limit = Whole("limit", 10, 1, Limits.MaxEntries),
+            Tags = reader.Text("tags")?.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) ?? [],
+            MostHours = reader.Number("maxHours", IsAmount, "a number of hours, for instance 6.5"),
+            MostMoney = reader.Number("maxCost", IsAmount, "an amount of money, for instance 40.00") is { } most ? reader.Faults.Money("?maxCost", most, currency) : null,
+            Limit = reader.Whole("limit", 1, Limits.MaxEntries) ?? UsualPlaces,
         };
-        var budget = Whole("budgetMs", UsualMs, 100, LongestMs);
-        faults.ThrowIfAny();
+        var budget = reader.Whole("budgetMs", 100, LongestMs) ?? UsualMs;
+        reader.Faults.ThrowIfAny();
         return new FitRequest(question, TimeSpan.FromMilliseconds(budget));
-
-        string? Text(string name) => query.TryGetValue(name, out var values) ? values[0] : null;
-
-        int Whole(string name, int otherwise, int least, int most)
-        {
-            if (Text(name) is not { } text)
-            {
-                return otherwise;
-            }
-
-            if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most)
-            {
-                return value;
-            }
-
-            faults.Add($"?{name}", string.Create(CultureInfo.InvariantCulture, $"'{text}': give {least} to {most}."));
-            return otherwise;
-        }
-
-        decimal? Number(string name, string what)
-        {
-            if (Text(name) is not { } text)
-            {
-                return null;
-            }
-
-            if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value <= MoneyText.MaxMinorUnits)
-            {
-                return value;
-            }
-
-            faults.Add($"?{name}", $"'{text}': give {what}.");
-            return null;
-        }
     }
+
+    private static bool IsAmount(decimal number) => number <= MoneyText.MaxMinorUnits;
 }

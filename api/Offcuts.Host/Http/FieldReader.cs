@@ -76,4 +76,24 @@ internal class FieldReader
         Faults.Add($"?{name}", string.Create(CultureInfo.InvariantCulture, $"'{text}': give {least} to {most}."));
         return null;
     }
+
+    /// <summary>A decimal number of at least 0 that will do.</summary>
+    /// <param name="name">The field.</param>
+    /// <param name="will">Whether it will.</param>
+    /// <param name="what">What to give, for instance <c>a number of hours, for instance 6.5</c>.</param>
+    public decimal? Number(string name, Func<decimal, bool> will, string what)
+    {
+        if (Text(name) is not { } text)
+        {
+            return null;
+        }
+
+        if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && will(value))
+        {
+            return value;
+        }
+
+        Faults.Add($"?{name}", $"'{text}': give {what}.");
+        return null;
+    }
 }
