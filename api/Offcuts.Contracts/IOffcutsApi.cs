@@ -292,6 +292,10 @@ public interface IOffcutsApi
     [Post("/v1/fills")]
     Task<StretchRecord> FillAsync([Body] FillRequest request, CancellationToken cancellationToken = default);
 
+    /// <summary>Which mix of several designs puts most of the free stock into builds; answers when it is known or the time is up.</summary>
+    [Post("/v1/mixes")]
+    Task<MixRecord> MixAsync([Body] MixRequest request, CancellationToken cancellationToken = default);
+
     /// <summary>What one more offcut would save of what the plan spends.</summary>
     [Get("/v1/plans/{id}/worth-having")]
     Task<WorthHavingList> GetWorthHavingAsync(string id, [Query] int? budgetMs = null, CancellationToken cancellationToken = default);

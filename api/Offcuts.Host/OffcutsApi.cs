@@ -11,6 +11,7 @@ using Offcuts.Host.Http;
 using Offcuts.Host.Journals;
 using Offcuts.Host.Keeping;
 using Offcuts.Host.Offers;
+using Offcuts.Host.Mixes;
 using Offcuts.Host.Places;
 using Offcuts.Host.Plans;
 using Offcuts.Host.Queues;
@@ -93,6 +94,7 @@ internal static class OffcutsApi
         app.MapWorthHaving();
         app.MapBuilds();
         app.MapStretches();
+        app.MapMixes();
         app.MapPictures();
         app.MapReports();
     }

@@ -104,4 +104,48 @@ public sealed class BendingTests : IDisposable
         Assert.Contains("The free boards yield 6. Proved: no more.", answer.Out, StringComparison.Ordinal);
         Assert.Equal(3, (await offcuts.RunAsync("fill", "bending-shelf", "--with", "length=60in")).Code);
     }
+
+    [Fact]
+    public async Task A_mix_of_designs_tells_its_copies_and_what_comes_back()
+    {
+        await offcuts.RunAsync("boards", "add", "3/4 x 5 1/2 x 48", "--species", "white-ash", "--surface", "surfaced", "--quantity", "2");
+        foreach (var (name, length) in new[] { ("Long rail", 30), ("Short rail", 16) })
+        {
+            await offcuts.RunAsync(["designs", "add", "-"], FormattableString.Invariant($"""
+                name: {name}
+                unit: in
+                tags: [rail]
+                parts: [{"{"}name: Rail, size: 3/4 x 5 x {length}, species: white-ash{"}"}]
+                """), null);
+        }
+
+        // By hand: a board takes a long and a short rail (30 1/2 + 16 1/2 + 1/8 in), or two short ones; long and short is more wood.
+        var answer = await offcuts.RunAsync("fill", "long-rail", "short-rail");
+
+        Assert.True(answer.Code == 0, answer.Err);
+        Assert.Contains("The free boards yield 2 long-rail and 2 short-rail. Proved: no other mix puts more wood into builds.\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("Cut: 2 of 2 free boards, ", answer.Out, StringComparison.Ordinal);
+        using var tagged = JsonDocument.Parse((await offcuts.RunAsync("fill", "--tag", "rail", "--json")).Out);
+        Assert.True(tagged.RootElement.GetProperty("sure").GetBoolean());
+        var most = await offcuts.RunAsync("fill", "long-rail", "short-rail", "--most", "long-rail=1", "--least", "short-rail=3");
+        Assert.Contains("yield 1 long-rail and 3 short-rail. Proved", most.Out, StringComparison.Ordinal);
+        Assert.Contains("leftover", most.Out, StringComparison.Ordinal);
+        Assert.Equal(3, (await offcuts.RunAsync("fill", "long-rail", "short-rail", "--least", "long-rail=5")).Code);
+    }
+
+    [Theory]
+    [InlineData("give --tag", "fill")]
+    [InlineData("give --tag", "fill", "a", "--tag", "rail")]
+    [InlineData("for one design", "fill", "a", "b", "--with", "length=20")]
+    [InlineData("for a mix", "fill", "a", "--least", "a=2")]
+    [InlineData("none of the designs", "fill", "a", "b", "--most", "c=2")]
+    [InlineData("no count", "fill", "a", "b", "--most", "a=two")]
+    [InlineData("name them instead", "fill", "--tag", "rail", "--most", "a=2")]
+    public async Task A_mix_that_cannot_be_asked_for_is_told_in_one_line(string why, params string[] words)
+    {
+        var answer = await offcuts.RunAsync(words);
+        Assert.Equal(2, answer.Code);
+        Assert.Contains(why, answer.Err, StringComparison.Ordinal);
+        Assert.Single(answer.Err.TrimEnd().Split('\n'));
+    }
 }

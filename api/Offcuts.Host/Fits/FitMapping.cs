@@ -44,5 +44,6 @@ internal sealed class FitMapping(FitStock stock, FitQuestion question, SpeciesCa
 
     private decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
 
-    private static decimal CubicMetres(decimal boardFeet) => decimal.Round(boardFeet * BoardMeasure.CubicMetresPerBoardFoot, 9);
+    /// <summary>A volume of the wire.</summary>
+    public static decimal CubicMetres(decimal boardFeet) => decimal.Round(boardFeet * BoardMeasure.CubicMetresPerBoardFoot, 9);
 }

@@ -70,6 +70,8 @@ namespace Offcuts.Host.Http;
 [JsonSerializable(typeof(StretchRequest))]
 [JsonSerializable(typeof(FillRequest))]
 [JsonSerializable(typeof(StretchRecord))]
+[JsonSerializable(typeof(MixRequest))]
+[JsonSerializable(typeof(MixRecord))]
 [JsonSerializable(typeof(ShoppingRecord))]
 [JsonSerializable(typeof(WorthHavingList))]
 [JsonSerializable(typeof(QueueRecord))]

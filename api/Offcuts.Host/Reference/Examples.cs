@@ -96,6 +96,13 @@ internal static class Examples
          "parts":[{"name":"rail","quantity":2,"thicknessMm":19.05,"widthMm":60,"lengthMm":400,"species":["white-ash"],"formulas":{"lengthMm":"top - 20"}}]}}}
         """;
 
+    public const string Mix = """
+        {"budgetMs":2000,"designs":[{"design":"Peg"},{"design":"Rail","least":1,"most":4}],
+         "inline":{"stock":[{"id":"K7M","species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":1400}],"shop":{},"builds":["Peg","Rail"],
+         "design":{"name":"Peg + Rail","parts":[{"name":"Peg: peg","quantity":4,"thicknessMm":19.05,"widthMm":60,"lengthMm":300,"species":["white-ash"]},
+          {"name":"Rail: rail","thicknessMm":19.05,"widthMm":60,"lengthMm":500,"species":["white-ash"]}]}}}
+        """;
+
     public const string Fill = """
         {"budgetMs":2000,"inline":{"stock":[{"id":"K7M","species":"white-ash","thicknessMm":25.4,"widthMm":150,"lengthMm":1400}],"shop":{},
          "design":{"name":"Peg","parts":[{"name":"peg","quantity":4,"thicknessMm":19.05,"widthMm":60,"lengthMm":300,"species":["white-ash"]}]}}}

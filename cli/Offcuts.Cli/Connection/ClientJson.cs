@@ -53,6 +53,8 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(StretchRequest))]
 [JsonSerializable(typeof(FillRequest))]
 [JsonSerializable(typeof(StretchRecord))]
+[JsonSerializable(typeof(MixRequest))]
+[JsonSerializable(typeof(MixRecord))]
 [JsonSerializable(typeof(PlanPage))]
 [JsonSerializable(typeof(ShoppingRecord))]
 [JsonSerializable(typeof(WorthHavingList))]

@@ -13,10 +13,12 @@ internal static class DesignArgument
     };
 
     /// <summary>Its reference, or the version of the file that was stored.</summary>
-    public static async Task<string> ReferenceAsync(Run run, IOffcutsApi api)
+    public static Task<string> ReferenceAsync(Run run, IOffcutsApi api) => ReferenceAsync(run, api, run.Get(Design));
+
+    /// <summary>The same of a design that was written otherwise.</summary>
+    public static async Task<string> ReferenceAsync(Run run, IOffcutsApi api, string design)
     {
         // Only what looks like a path is one: a stored design must not be hidden by a file that happens to have its name.
-        var design = run.Get(Design);
         var isFile = design == "-" || design.Contains('/', StringComparison.Ordinal) || design.Contains('\\', StringComparison.Ordinal)
             || Path.GetExtension(design).ToLowerInvariant() is ".yaml" or ".yml" or ".json";
         if (!isFile)

@@ -58,6 +58,17 @@ internal static class OpenOptions
             : throw CliException.Invalid($"{option} {name}: '{text}' is no count. Give a whole number.");
     }
 
+    /// <summary>Counts by the name that each is given to.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="option">The option, NAME=COUNT.</param>
+    /// <exception cref="CliException">One that cannot be read.</exception>
+    public static Dictionary<string, int> Counts(Run run, Option<string[]> option) => (Pairs(run, option) ?? []).ToDictionary(
+        pair => pair.Key,
+        pair => int.TryParse(pair.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            ? count
+            : throw CliException.Invalid($"{option.Name} {pair.Key}: '{pair.Value}' is no count. Give a whole number."),
+        StringComparer.Ordinal);
+
     private static Dictionary<string, string>? Pairs(Run run, Option<string[]> option)
     {
         if (run.Get(option) is not { Length: > 0 } given)
