@@ -12,9 +12,6 @@ public enum ErrorCode
     /// <summary>Something that contradicts what is stored.</summary>
     Conflict,
 
-    /// <summary>A plan that its auditor rejected: a fault of the product, never of the user.</summary>
-    PlanRejected,
-
     /// <summary>Stored data that cannot be right.</summary>
     DataIntegrity,
 }

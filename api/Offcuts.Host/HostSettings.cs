@@ -1,4 +1,5 @@
 using Offcuts.Domain;
+using Offcuts.Planning;
 
 namespace Offcuts.Host;
 
@@ -20,15 +21,15 @@ public sealed record HostSettings
     /// <summary>How many plans may wait or be made at once; a further one is refused.</summary>
     public int PlanQueueLength { get; init; } = 16;
 
+    /// <summary>How long a request that keeps the processors busy waits for its turn; then it is refused.</summary>
+    public TimeSpan HeavyPatience { get; init; } = TimeSpan.FromSeconds(5);
+
     /// <summary>Makes the plans; null for the product's planner. Tests give another.</summary>
-    public SolvePlan? Solve { get; init; }
+    public Solving? Solve { get; init; }
 
     /// <summary>Checks every plan; null for the product's auditor. Tests give another.</summary>
     public AuditPlan? Audit { get; init; }
 }
-
-/// <summary>Makes a plan; see <see cref="Planning.Planner.Solve"/>.</summary>
-public delegate Plan SolvePlan(PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, CancellationToken cancellationToken);
 
 /// <summary>Checks a plan; see <see cref="Auditing.Auditor.Audit"/>.</summary>
 public delegate IReadOnlyList<Auditing.AuditFinding> AuditPlan(PlanningProblem problem, Plan plan);

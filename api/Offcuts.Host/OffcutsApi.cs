@@ -57,15 +57,17 @@ internal static class OffcutsApi
         .AddSingleton<FitStore>()
         .AddSingleton<FitRunner>()
         .AddSingleton<Workshop>()
+        .AddSingleton<SpokenLines>()
         .AddSingleton<PriceListReader>()
         .AddSingleton<StoredOffers>()
+        .AddSingleton<StoredProblem>()
         .AddSingleton<ProblemBuilder>()
         .AddSingleton<CullEndpoint>()
         .AddSingleton<EarlierPlans>()
         .AddSingleton<PlanQueue>()
         .AddSingleton<RejectedPlans>()
         .AddSingleton<AuditedPlanner>()
-        .AddSingleton<StretchGate>()
+        .AddSingleton<HeavyWork>()
         .AddHostedService<PlanRunner>();
 
     /// <summary>All endpoints but the pages about them.</summary>

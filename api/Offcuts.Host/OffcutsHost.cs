@@ -36,6 +36,7 @@ public static class OffcutsHost
         }
 
         app.UseRouting();
+        app.UseHeavyWork();
         app.MapOffcuts();
         if (settings.ServeReference)
         {

@@ -36,14 +36,16 @@ public static class Planner
     /// <param name="plan">The plan; sound for the problem.</param>
     /// <param name="limits">How long to search in all.</param>
     /// <param name="most">How many boards are tried.</param>
+    /// <param name="solve">Makes the plans with them: the planner, or one that checks what it makes.</param>
     /// <param name="cancellationToken">Ends the search early with what was found so far.</param>
     public static IReadOnlyList<WorthHaving> WorthHaving(
-        PlanningProblem problem, Plan plan, PlanLimits limits, int most, CancellationToken cancellationToken = default)
+        PlanningProblem problem, Plan plan, PlanLimits limits, int most, Solving solve, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(limits);
-        return new PriceSensitivity(problem with { Stock = CountedStock.Of(problem) }, plan, limits, cancellationToken).Find(most);
+        ArgumentNullException.ThrowIfNull(solve);
+        return new PriceSensitivity(problem, plan, limits, solve, cancellationToken).Find(most);
     }
 
     /// <summary>The best plan found for one build, of boards whose sizes are counted as they surely are.</summary>

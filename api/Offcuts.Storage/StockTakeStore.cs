@@ -54,6 +54,14 @@ public sealed class StockTakeStore(Database database, TimeProvider clock)
         return ([.. rows.Take(limit)], rows.Count > limit ? rows[limit - 1].Number : null);
     }
 
+    /// <summary>A stock-take without what it has dealt with; null if there is none of that number.</summary>
+    public StockTake? FindTake(long number)
+    {
+        using var connection = database.Connect();
+        using var transaction = connection.BeginTransaction(deferred: true);
+        return StockTakeTable.Find(transaction, number);
+    }
+
     /// <summary>How far a stock-take is; null if there is none of that number.</summary>
     public StockTakeState? Find(long number)
     {

@@ -19,7 +19,7 @@ internal static class QueueTable
             var problem = RandomQueues.Create(seed, seed % 2 == 0 ? ShopScale.Tiny : ShopScale.Workshop, 3, mustBuy: seed % 3 > 0);
             problem = seed % 2 == 0 ? RandomTerms.Add(problem, seed) : problem;
             var plan = Planner.Solve(problem, new PlanLimits(budget));
-            var missing = plan.Missing.Sum(part => part.Quantity);
+            var missing = plan.MissingCount;
             var orders = plan.OneAfterAnother.Where(order => order.MissingPieces <= missing).Select(order => order.Outlay.MinorUnits).DefaultIfEmpty(plan.Outlay.MinorUnits).ToList();
             var found = Auditor.Audit(problem, plan).Count;
             output.WriteLine(string.Create(

@@ -79,7 +79,7 @@ internal static class Relation
         return proved && (holds == Holds.Equal ? after.WoodCost != was : after.WoodCost > was) ? "the costs contradict each other" : null;
     }
 
-    private static int Missing(Plan plan) => plan.Missing.Sum(missing => missing.Quantity);
+    private static int Missing(Plan plan) => plan.MissingCount;
 
     private static string Say(Plan plan) => string.Create(
         CultureInfo.InvariantCulture, $"{plan.Status} {plan.WoodCost.MinorUnits} (bound {plan.WoodBound.MinorUnits}, {Missing(plan)} missing)");

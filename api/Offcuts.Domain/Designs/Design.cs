@@ -27,6 +27,9 @@ public sealed record Design
     /// <summary>What is bought ready made.</summary>
     public IReadOnlyList<BoughtItem> Items { get; init; } = [];
 
+    /// <summary>What all of that costs; what suppliers charge beyond it not counted.</summary>
+    public Money ItemCost => new(Items.Sum(item => item.Cost.MinorUnits));
+
     /// <summary>The lengths and counts that it leaves open within limits.</summary>
     public IReadOnlyList<Parameter> Parameters { get; init; } = [];
 
@@ -184,6 +187,9 @@ public sealed record BoughtItem(string Name, int Quantity, Money UnitPrice, stri
 {
     /// <summary>What of it follows by formulas or depends on choices.</summary>
     public MemberFreedom Freedom { get; init; } = MemberFreedom.None;
+
+    /// <summary>Price of all of them.</summary>
+    public Money Cost => UnitPrice * Quantity;
 }
 
 /// <summary>Pieces side by side across a span, such as slats between two posts, with equal gaps.</summary>

@@ -11,7 +11,7 @@ public sealed record SupplierOrder(string Supplier, IReadOnlyList<Purchase> Wood
     public bool IsAnywhere => Supplier.Length == 0;
 
     /// <summary>Price of the goods.</summary>
-    public Money Goods => new(Wood.Sum(purchase => purchase.Cost.MinorUnits) + Items.Sum(item => (item.UnitPrice * item.Quantity).MinorUnits));
+    public Money Goods => new(Wood.Sum(purchase => purchase.Cost.MinorUnits) + Items.Sum(item => item.Cost.MinorUnits));
 
     /// <summary>All that the supplier gets.</summary>
     public Money Total => Goods + Charge.Total;

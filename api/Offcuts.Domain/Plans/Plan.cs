@@ -21,6 +21,13 @@ public sealed record Plan
     /// <summary>What can be had neither from stock nor from any offer.</summary>
     public IReadOnlyList<MissingPart> Missing { get; init; } = [];
 
+    /// <summary>How many pieces are missing.</summary>
+    public int MissingCount => Missing.Sum(missing => missing.Quantity);
+
+    /// <summary>How many pieces of one of its builds are missing.</summary>
+    /// <param name="build">Name of the build (<see cref="PlanningProblem.Builds"/>).</param>
+    public int MissingCountOf(string build) => Missing.Where(missing => JointDesign.IsOf(missing.Name, build)).Sum(missing => missing.Quantity);
+
     /// <summary>How many pieces and spares there are of each part for which the design leaves it open, and the gaps between them.</summary>
     public IReadOnlyList<PartCount> Counts { get; init; } = [];
 

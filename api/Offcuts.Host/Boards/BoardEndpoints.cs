@@ -74,8 +74,11 @@ internal static class BoardEndpoints
         return TypedResults.Created("/v1/boards", new BoardImportResult(records));
     }
 
-    private static List<Board> ReadDocument(string text, Workshop workshop) =>
-        [.. BoardListDocument.Parse(text, workshop.Shop().Unit, workshop.Catalogue()).Select(board => board.ToBoard("", default))];
+    private static List<Board> ReadDocument(string text, Workshop workshop)
+    {
+        var (shop, catalogue) = workshop.Now();
+        return [.. BoardListDocument.Parse(text, shop.Unit, catalogue).Select(board => board.ToBoard("", default))];
+    }
 
     private static List<Board> ReadEntries(BoardImport import, Workshop workshop)
     {

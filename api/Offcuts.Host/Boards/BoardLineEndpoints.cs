@@ -15,14 +15,13 @@ internal static class BoardLineEndpoints
     public static void MapBoardLines(this IEndpointRouteBuilder app) => app.MapPost("/v1/board-lines", ReadAsync);
 
     private static async Task<Results<Created<BoardLinesResult>, Ok<BoardLinesResult>>> ReadAsync(
-        HttpRequest request, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
+        HttpRequest request, SpokenLines spokenLines, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
     {
         var entry = await RequestBody.ReadAsync(request, WireJson.Default.BoardLinesEntry, cancellationToken);
-        var catalogue = workshop.Catalogue();
+        var (shop, catalogue) = workshop.Now();
         var lines = entry.Text.ReplaceLineEndings("\n").Split('\n');
         var carry = CarryOf(entry, lines.Length, catalogue);
-        var (species, places) = boards.Names();
-        var readings = QuickLog.Read(lines, new QuickWords(catalogue, species, places), workshop.Shop().Unit, carry);
+        var readings = spokenLines.Read(lines, carry, shop, catalogue);
         var spoken = readings.Index().Where(reading => reading.Item.Understood is not null || reading.Item.Faults.Count > 0)
             .Select(reading => (Line: reading.Index + 1, Reading: reading.Item)).ToList();
         var next = BoardLineMapping.ToRecord(readings.Count == 0 ? carry : readings[^1].Carry);
@@ -51,12 +50,9 @@ internal static class BoardLineEndpoints
             faults.Add("#/text", FormattableString.Invariant($"There are {lines} lines: give at most {MaxLines}, and the others with another request."));
         }
 
-        var carry = entry.Carry ?? new LineCarry();
-        faults.Text("#/carry/place", carry.Place, Limits.MaxLine);
-        faults.Text("#/carry/batch", carry.Batch, Limits.MaxName);
-        var species = carry.Species is { } name ? faults.Species("#/carry/species", name, catalogue) : null;
+        var carry = BoardLineMapping.ToCarry(entry.Carry, catalogue, faults);
         faults.ThrowIfAny();
-        return new QuickCarry(species, carry.Place, carry.Batch);
+        return carry;
     }
 
     private static void ThrowIfAny(IReadOnlyList<(int Line, QuickReading Reading)> lines)

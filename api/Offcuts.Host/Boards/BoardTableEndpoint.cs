@@ -44,8 +44,8 @@ internal static class BoardTableEndpoint
         }
 
         faults.ThrowIfAny();
-        var catalogue = workshop.Catalogue();
-        var table = BoardTable.Read(text, workshop.Shop().Unit, catalogue, boards.Find);
+        var (shop, catalogue) = workshop.Now();
+        var table = BoardTable.Read(text, shop.Unit, catalogue, boards.Find);
         var (added, changed, before) = imports.Import(table.Added, table.Changed, table.Mark, word == "true");
         var result = new BoardImportResult(
             [.. added.Select(board => BoardMapping.ToRecord(board, catalogue))],

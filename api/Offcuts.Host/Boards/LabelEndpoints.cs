@@ -42,7 +42,8 @@ internal static class LabelEndpoints
                 : string.Create(CultureInfo.InvariantCulture, $"These are {count} pieces, and at most {MaxLabels} labels are drawn at once: name fewer boards, or a place."));
         }
 
-        return new LabelSheet(chosen, stock, skip, workshop.Catalogue(), workshop.Shop().Unit);
+        var (shop, catalogue) = workshop.Now();
+        return new LabelSheet(chosen, stock, skip, catalogue, shop.Unit);
     }
 
     private static LabelStock StockOf(string? name, Faults faults)

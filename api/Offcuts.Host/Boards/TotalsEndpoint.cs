@@ -15,7 +15,7 @@ internal static class TotalsEndpoint
     public static Ok<BoardTotalsRecord> Get(
         HttpRequest request, BoardStore boards, StoredOffers offers, Workshop workshop, Expiry expiry, TimeProvider clock)
     {
-        var (shop, catalogue) = (workshop.Shop(), workshop.Catalogue());
+        var (shop, catalogue) = workshop.Now();
         var reader = new FieldReader(request.Query, [.. BoardListRequest.Filters, "by"]);
         var filter = BoardListRequest.FilterOf(reader, catalogue);
         var by = reader.Word<TotalsBy>("by") ?? TotalsBy.Species;

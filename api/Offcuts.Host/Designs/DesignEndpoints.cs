@@ -31,8 +31,8 @@ internal static class DesignEndpoints
     private static async Task<Results<Created<DesignRecord>, Ok<DesignRecord>>> StoreAsync(
         HttpRequest request, Workshop workshop, DesignStore designs, CancellationToken cancellationToken)
     {
-        var shop = workshop.Shop();
-        var design = await ReadAsync(request, shop, workshop.Catalogue(), cancellationToken);
+        var (shop, catalogue) = workshop.Now();
+        var design = await ReadAsync(request, shop, catalogue, cancellationToken);
         var reference = Slug.Of(design.Name);
         if (reference.Length == 0)
         {

@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Boards;
-using Offcuts.Host.Builds;
+using Offcuts.Host.Http;
 using Offcuts.Host.Plans;
 using Offcuts.Host.Shops;
 using Offcuts.Planning.Finding;
@@ -13,23 +13,14 @@ namespace Offcuts.Host.Finding;
 /// <summary><c>/v1/boards/find</c>.</summary>
 internal static class FindEndpoints
 {
-    public static void MapFinding(this IEndpointRouteBuilder app) => app.MapMethods("/v1/boards/find", ["GET", "HEAD"], Find);
+    public static void MapFinding(this IEndpointRouteBuilder app) => app.MapMethods("/v1/boards/find", ["GET", "HEAD"], Find).IsHeavy(HeavyKind.Look);
 
-    private static Ok<BoardFindRecord> Find(
-        HttpRequest request, BoardStore boards, PlaceStore places, StoredOffers offers, Workshop workshop, Expiry expiry, TimeProvider clock)
+    private static Ok<BoardFindRecord> Find(HttpRequest request, SpokenLines lines, StoredProblem store, Workshop workshop)
     {
-        expiry.Run();
-        var (shop, catalogue) = (workshop.Shop(), workshop.Catalogue());
-        var (piece, limit) = new PieceRequest(catalogue, boards.Names, shop.Unit).Read(request.Query);
-        var problem = new PlanningProblem
-        {
-            Stock = [.. boards.ListFree().Where(piece.MayComeFrom)],
-            Design = piece.AsDesign(),
-            Shop = shop,
-            Rates = offers.Rates(shop, catalogue),
-            Reaches = places.Reaches(),
-            Today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime),
-        };
+        var (shop, catalogue) = workshop.Now();
+        var (piece, limit) = new PieceRequest(catalogue, lines, shop).Read(request.Query);
+        var problem = store.Of(piece.AsDesign(), shop, catalogue);
+        problem = problem with { Stock = [.. problem.Stock.Where(piece.MayComeFrom)] };
         var found = BoardFinder.Find(problem, limit);
         return TypedResults.Ok(new BoardFindRecord(
             FindText.Of(piece, catalogue.NameOf(piece.Species), shop.Unit), piece.Quantity,

@@ -1,13 +1,14 @@
 using Offcuts.Domain;
+using Offcuts.Host.Boards;
 using Offcuts.Host.Http;
 
 namespace Offcuts.Host.Finding;
 
 /// <summary>The piece that a query asks for, said in words or by its sizes.</summary>
 /// <param name="catalogue">The species at hand.</param>
-/// <param name="names">The species and the places of the boards that the shop has.</param>
-/// <param name="unit">The unit of numbers in words.</param>
-internal sealed class PieceRequest(SpeciesCatalogue catalogue, Func<(IReadOnlyList<string> Species, IReadOnlyList<string> Places)> names, DisplayUnit unit)
+/// <param name="lines">Reads what is said in words.</param>
+/// <param name="shop">Whose unit the numbers in words have.</param>
+internal sealed class PieceRequest(SpeciesCatalogue catalogue, SpokenLines lines, Shop shop)
 {
     private const int DefaultLimit = 20;
     private const int MaxLimit = 500;
@@ -51,14 +52,7 @@ internal sealed class PieceRequest(SpeciesCatalogue catalogue, Func<(IReadOnlyLi
             reader.Faults.Add($"?{other}", "Say it in text, or leave text out.");
         }
 
-        var (species, places) = names();
-        var reading = new QuickLineReader(new QuickWords(catalogue, species, places), unit).Read(text.ReplaceLineEndings(" "), new QuickCarry());
-        if (reading.Faults.Count > 0)
-        {
-            throw new OffcutsException(
-                ErrorCode.Invalid, "The piece is not understood: see errors.", [.. reading.Faults.Select(fault => new InputFault("?text", fault.Detail, 1, fault.Column))]);
-        }
-
+        var reading = lines.ReadOne(text, new QuickCarry(), shop, catalogue, "?text", "The piece is not understood: see errors.");
         if (reading.Board is not { } said)
         {
             reader.Faults.Add("?text", "It names no piece: say its finished size and its species, for instance 3/4 x 5 x 36 walnut.");

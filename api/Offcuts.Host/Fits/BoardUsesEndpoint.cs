@@ -3,6 +3,8 @@ using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Boards;
 using Offcuts.Host.Builds;
+using Offcuts.Host.Http;
+using Offcuts.Host.Plans;
 using Offcuts.Host.Shops;
 using Offcuts.Planning.Fitting;
 using Offcuts.Storage;
@@ -12,17 +14,18 @@ namespace Offcuts.Host.Fits;
 /// <summary><c>/v1/boards/{id}/uses</c>: which parts of which saved designs a board could become.</summary>
 internal static class BoardUsesEndpoint
 {
-    public static void MapBoardUses(this IEndpointRouteBuilder app) => app.MapMethods("/v1/boards/{id}/uses", ["GET", "HEAD"], Get);
+    public static void MapBoardUses(this IEndpointRouteBuilder app) => app.MapMethods("/v1/boards/{id}/uses", ["GET", "HEAD"], Get).IsHeavy(HeavyKind.Look);
 
-    private static Ok<BoardUsesRecord> Get(string id, BoardStore boards, DesignStore designs, Workshop workshop, Expiry expiry)
+    private static Ok<BoardUsesRecord> Get(string id, BoardStore boards, DesignStore designs, StoredOffers offers, Workshop workshop, Expiry expiry)
     {
         expiry.Run();
-        var (shop, catalogue) = (workshop.Shop(), workshop.Catalogue());
+        var (shop, catalogue) = workshop.Now();
         var board = boards.Find(BoardEndpoints.Written(id)) ?? throw BoardEndpoints.NoBoard(id);
+        var rates = offers.Rates(shop, catalogue);
         var items = SavedDesigns.Read(designs, catalogue, shop.Currency).Designs
             .Select(saved => new DesignUsesRecord(
                 saved.Reference, saved.Design.Name, saved.Version,
-                [.. BoardUses.Of(board, saved.Design, shop).Select(use => ToRecord(use, saved.Design))]))
+                [.. BoardUses.Of(board, saved.Design, shop, rates).Select(use => ToRecord(use, saved.Design))]))
             .Where(uses => uses.Parts.Count > 0).OrderBy(uses => uses.Design, StringComparer.Ordinal);
         return TypedResults.Ok(new BoardUsesRecord(BoardMapping.ToRecord(board, catalogue), [.. items]));
     }

@@ -13,7 +13,7 @@ internal static partial class FitEndpoints
 {
     private const string EventStream = "text/event-stream";
 
-    public static void MapFits(this IEndpointRouteBuilder app) => app.MapMethods("/v1/fits", ["GET", "HEAD"], RankAsync);
+    public static void MapFits(this IEndpointRouteBuilder app) => app.MapMethods("/v1/fits", ["GET", "HEAD"], RankAsync).IsHeavy(HeavyKind.Search);
 
     private static async Task<Results<Ok<FitList>, ServerSentEventsResult<string>>> RankAsync(
         HttpContext context, FitRunner runner, ILoggerFactory logs, CancellationToken cancellationToken)

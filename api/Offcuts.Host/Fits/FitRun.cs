@@ -12,38 +12,29 @@ namespace Offcuts.Host.Fits;
 /// <param name="Designs">The designs of the store.</param>
 /// <param name="Unreadable">References of designs that cannot be read any more.</param>
 /// <param name="Budget">Time to rank.</param>
-/// <param name="Turn">Lets one ranking after another have the processors.</param>
 internal sealed record FitRun(
-    FitSearch Search, FitMemory Memory, FitMapping Mapping, IReadOnlyList<SavedDesign> Designs, IReadOnlyList<string> Unreadable, TimeSpan Budget, SemaphoreSlim Turn)
+    FitSearch Search, FitMemory Memory, FitMapping Mapping, IReadOnlyList<SavedDesign> Designs, IReadOnlyList<string> Unreadable, TimeSpan Budget)
 {
     /// <summary>Ranks, and tells what there is to tell as it comes; the summary comes last. The first that goes wrong is thrown where it is waited for.</summary>
     public async IAsyncEnumerable<FitEvent> RunAsync([EnumeratorCancellation] CancellationToken cancellationToken)
     {
-        await Turn.WaitAsync(cancellationToken);
+        using var left = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
+        using var timeUp = new CancellationTokenSource(Budget);
+        var events = Channel.CreateUnbounded<FitEvent>(new() { SingleReader = true });
+        var ranking = Task.Factory.StartNew(
+            () => Rank(events.Writer, timeUp.Token, left.Token), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         try
         {
-            using var left = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
-            using var timeUp = new CancellationTokenSource(Budget);
-            var events = Channel.CreateUnbounded<FitEvent>(new() { SingleReader = true });
-            var ranking = Task.Factory.StartNew(
-                () => Rank(events.Writer, timeUp.Token, left.Token), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-            try
+            await foreach (var told in events.Reader.ReadAllAsync(cancellationToken))
             {
-                await foreach (var told in events.Reader.ReadAllAsync(cancellationToken))
-                {
-                    yield return told;
-                }
-            }
-            finally
-            {
-                // Whoever stops listening ends it, and the processors are free for the next.
-                await left.CancelAsync();
-                await ranking.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+                yield return told;
             }
         }
         finally
         {
-            Turn.Release();
+            // Whoever stops listening ends it, and the processors are free for the next.
+            await left.CancelAsync();
+            await ranking.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         }
     }
 

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Data.Sqlite;
 using Offcuts.Contracts;
 using Offcuts.Domain;
+using Offcuts.Host.Plans;
 
 namespace Offcuts.Host.Http;
 
@@ -28,6 +29,10 @@ internal static partial class Problems
         "data-integrity", 500, "The database is damaged",
         "What is stored cannot be read as it was written. Stop the service and put a copy of the database back; the log has the rest under the traceId.");
 
+    private static readonly ProblemKind Rejected = new(
+        "plan-rejected", 500, "The auditor rejected a plan",
+        "Every plan is checked before anyone sees it, and this one broke a rule. It is not your fault. Report it with the reproduction that the failure names, a file in the service's data folder.");
+
     public static IReadOnlyList<ProblemKind> Kinds { get; } =
     [
         new("invalid", 400, "The request cannot be right", "Each entry of errors names a place in the request and how to mend it."),
@@ -41,7 +46,7 @@ internal static partial class Problems
         new("not-writable", 507, "The database cannot be written", "Make room on the disk that holds the database, or make its folder writable; nothing of the request was kept."),
         Internal,
         Damaged,
-        new("plan-rejected", 500, "The auditor rejected a plan", "Every plan is checked before anyone sees it, and this one broke a rule. It is not your fault. Report it with the reproduction that the failure names, a file in the service's data folder."),
+        Rejected,
     ];
 
     public static void UseProblems(this IApplicationBuilder app)
@@ -62,55 +67,35 @@ internal static partial class Problems
                 await WriteAsync(context, KindOf(context.Response.StatusCode), $"{context.Request.Method} {context.Request.Path} cannot be answered.", []);
             }
         }
-        catch (OffcutsException fault)
+        catch (Exception fault)
         {
-            var kind = KindOf(fault.Code);
-            if (kind.Status == 500)
+            var told = Told.Of(fault);
+            if (told.Kind == Internal && context.RequestAborted.IsCancellationRequested)
+            {
+                // Nobody listens any more, and most likely it only says so.
+                throw;
+            }
+
+            if (told.IsLogged)
             {
                 LogFailure(log, fault, context.TraceIdentifier);
             }
 
-            await WriteAsync(context, kind, fault.Message, fault.Faults);
-        }
-        catch (SqliteException fault) when (StorageFaults.Of(fault) is { } refused)
-        {
-            LogFailure(log, fault, context.TraceIdentifier);
-            context.Response.Headers.RetryAfter = refused.RetryAfterSeconds?.ToString(CultureInfo.InvariantCulture);
-            await WriteAsync(context, KindOf(refused.Status), refused.Message, []);
-        }
-        catch (SqliteException fault) when (StorageFaults.IsDamage(fault))
-        {
-            LogFailure(log, fault, context.TraceIdentifier);
-            await WriteAsync(context, Damaged, $"The database is damaged ({fault.Message}): stop the service and put a copy of the file back.", []);
-        }
-        catch (RefusedException refused)
-        {
-            if (refused.RetryAfterSeconds is { } seconds)
+            if (told.RetryAfterSeconds is { } seconds)
             {
                 context.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
             }
 
-            await WriteAsync(context, KindOf(refused.Status), refused.Message, []);
-        }
-        catch (BadHttpRequestException bad)
-        {
-            await WriteAsync(context, KindOf(bad.StatusCode), bad.Message, bad.StatusCode == 400 ? [new("#", bad.Message)] : []);
-        }
-        catch (Exception failure) when (!context.RequestAborted.IsCancellationRequested)
-        {
-            LogFailure(log, failure, context.TraceIdentifier);
-            await WriteAsync(context, Internal, "The service failed; the log says why.", []);
+            await WriteAsync(context, told.Kind, told.Detail, told.Faults);
         }
     }
 
     /// <summary>The problem of a fault that comes when the answer has begun already.</summary>
-    public static Problem Of(Exception fault, string traceId) => fault switch
+    public static Problem Of(Exception fault, string traceId)
     {
-        OffcutsException own => Of(KindOf(own.Code), own.Message, own.Faults, traceId),
-        SqliteException storage when StorageFaults.Of(storage) is { } refused => Of(KindOf(refused.Status), refused.Message, [], traceId),
-        SqliteException storage when StorageFaults.IsDamage(storage) => Of(Damaged, Damaged.Page, [], traceId),
-        _ => Of(Internal, "The service failed; the log says why.", [], traceId),
-    };
+        var told = Told.Of(fault);
+        return Of(told.Kind, told.Detail, told.Faults, traceId);
+    }
 
     private static Problem Of(ProblemKind kind, string detail, IReadOnlyList<InputFault> faults, string traceId) => new(
         $"/problems/{kind.Slug}", kind.Title, kind.Status, detail, kind.Slug,
@@ -123,17 +108,6 @@ internal static partial class Problems
         return TypedResults.Text($"{kind.Title} ({kind.Status})\n\n{kind.Page}\n");
     }
 
-    // PlanRejected and DataIntegrity are the product's own faults, so nothing the client could mend.
-    private static ProblemKind KindOf(ErrorCode code) => code switch
-    {
-        ErrorCode.Invalid => KindOf(400),
-        ErrorCode.NotFound => KindOf(404),
-        ErrorCode.Conflict => KindOf(409),
-        ErrorCode.PlanRejected => Internal,
-        ErrorCode.DataIntegrity => Damaged,
-        _ => throw new ArgumentOutOfRangeException(nameof(code), code, "Not an error code."),
-    };
-
     // A status without a kind of its own, as the framework may give, is told as the general one of its class.
     private static ProblemKind KindOf(int status) =>
         status == Internal.Status ? Internal : Kinds.FirstOrDefault(kind => kind.Status == status) ?? KindOf(status < 500 ? 400 : 500);
@@ -144,6 +118,31 @@ internal static partial class Problems
         context.Response.StatusCode = kind.Status;
         context.Response.ContentType = "application/problem+json";
         await JsonSerializer.SerializeAsync(context.Response.Body, problem, WireJson.Default.Problem, context.RequestAborted);
+    }
+
+    /// <summary>What a fault is told as: the one table from exceptions to problems.</summary>
+    /// <param name="Kind">The kind of problem.</param>
+    /// <param name="Detail">What is wrong and how to mend it.</param>
+    /// <param name="Faults">Where in the request it is.</param>
+    /// <param name="RetryAfterSeconds">When to ask again; null where that mends nothing.</param>
+    /// <param name="IsLogged">Whether whoever runs the service is to see it.</param>
+    private sealed record Told(ProblemKind Kind, string Detail, IReadOnlyList<InputFault> Faults, int? RetryAfterSeconds = null, bool IsLogged = false)
+    {
+        public static Told Of(Exception fault) => fault switch
+        {
+            OffcutsException { Code: ErrorCode.Invalid } own => new(KindOf(400), own.Message, own.Faults),
+            OffcutsException { Code: ErrorCode.NotFound } own => new(KindOf(404), own.Message, own.Faults),
+            OffcutsException { Code: ErrorCode.Conflict } own => new(KindOf(409), own.Message, own.Faults),
+            // What is damaged or rejected is nothing that the client could mend.
+            OffcutsException { Code: ErrorCode.DataIntegrity } own => new(Damaged, own.Message, own.Faults, IsLogged: true),
+            PlanRejectedException rejected => new(Rejected, rejected.Message, [], IsLogged: true),
+            SqliteException storage when StorageFaults.Of(storage) is { } refused => Of(refused) with { IsLogged = true },
+            SqliteException storage when StorageFaults.IsDamage(storage) =>
+                new(Damaged, $"The database is damaged ({storage.Message}): stop the service and put a copy of the file back.", [], IsLogged: true),
+            RefusedException refused => new(KindOf(refused.Status), refused.Message, [], refused.RetryAfterSeconds),
+            BadHttpRequestException bad => new(KindOf(bad.StatusCode), bad.Message, bad.StatusCode == 400 ? [new("#", bad.Message)] : []),
+            _ => new(Internal, "The service failed; the log says why.", [], IsLogged: true),
+        };
     }
 
     [LoggerMessage(Level = LogLevel.Error, Message = "Request {TraceId} failed")]

@@ -39,6 +39,7 @@ public sealed class InProcessService : IAsyncDisposable
         app.UseProblems();
         app.UseBodyLimit(OffcutsApi.MaxBodyBytes);
         app.UseRouting();
+        app.UseHeavyWork();
         app.UseEndpoints(OffcutsApi.MapOffcuts);
         answer = app.Build();
     }

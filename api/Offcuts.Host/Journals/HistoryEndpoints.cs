@@ -21,8 +21,8 @@ internal static class HistoryEndpoints
             throw BoardEndpoints.NoBoard(id);
         }
 
-        var catalogue = workshop.Catalogue();
-        var words = new HistoryText(workshop.Shop().Unit, catalogue.NameOf);
+        var (shop, catalogue) = workshop.Now();
+        var words = new HistoryText(shop.Unit, catalogue.NameOf);
         var items = lines.Index().Select(line => ToRecord(line.Item, line.Index == 0 ? null : lines[line.Index - 1].After, words, catalogue)).ToList();
         return TypedResults.Ok(new BoardHistory(
             written, lines.Select(line => line.After?.Origin?.CutFrom).LastOrDefault(parent => parent is not null),

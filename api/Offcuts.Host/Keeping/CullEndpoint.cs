@@ -3,6 +3,7 @@ using Offcuts.Domain;
 using Offcuts.Host.Boards;
 using Offcuts.Host.Builds;
 using Offcuts.Host.Fits;
+using Offcuts.Host.Http;
 using Offcuts.Host.Plans;
 using Offcuts.Host.Shops;
 using Offcuts.Planning;
@@ -15,13 +16,13 @@ internal sealed class CullEndpoint(
     BoardStore boards, DesignStore designs, PlaceStore places, StoredOffers offers, Workshop workshop, Expiry expiry, TimeProvider clock)
 {
     public static void Map(IEndpointRouteBuilder app) =>
-        app.MapMethods("/v1/cull", ["GET", "HEAD"], (HttpRequest request, CullEndpoint cull) => TypedResults.Ok(cull.Answer(request.Query)));
+        app.MapMethods("/v1/cull", ["GET", "HEAD"], (HttpRequest request, CullEndpoint cull) => TypedResults.Ok(cull.Answer(request.Query))).IsHeavy(HeavyKind.Look);
 
     private CullRecord Answer(IQueryCollection query)
     {
         var (top, free, oldDays) = CullRequest.Read(query);
         expiry.Run();
-        var (shop, catalogue) = (workshop.Shop(), workshop.Catalogue());
+        var (shop, catalogue) = workshop.Now();
         var saved = Designs(shop, catalogue);
         var full = places.List().Where(place => place.Place.LimitCubicMetres is { } limit && place.CubicMetres > limit).ToDictionary(place => place.Place.Name, StringComparer.Ordinal);
         var suggested = new Cull(shop, offers.Rates(shop, catalogue), DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), oldDays).Suggest(
@@ -29,7 +30,7 @@ internal sealed class CullEndpoint(
                 board, saved.Count == 0 ? null : saved.Exists(design => Usefulness.Serves(board, design, shop)),
                 ClearPart.Of(board.Size, board.Defects, shop.KeptOf(board.Species))))],
             full.ToDictionary(place => place.Key, place => place.Value.CubicMetres - place.Value.Place.LimitCubicMetres!.Value, StringComparer.Ordinal));
-        var text = new CullText(shop, catalogue, workshop.WrittenKeepRule(), saved.Count, full);
+        var text = new CullText(shop, catalogue, workshop.WrittenKeepRule(catalogue), saved.Count, full);
         List<CullCandidate> asked = [.. (free is { } space ? Cull.Freeing(suggested, space) : suggested).Take(top)];
         return new(
             [.. asked.Select(candidate => ToItem(candidate, shop, catalogue, text))], decimal.Round(asked.Sum(candidate => candidate.CubicMetres), 9),

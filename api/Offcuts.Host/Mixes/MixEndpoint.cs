@@ -4,7 +4,6 @@ using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Http;
 using Offcuts.Host.Plans;
-using Offcuts.Host.Stretches;
 using Offcuts.Planning;
 using Offcuts.Storage;
 
@@ -13,14 +12,13 @@ namespace Offcuts.Host.Mixes;
 /// <summary><c>/v1/mixes</c>: answered while the client waits, and nothing is kept.</summary>
 internal static class MixEndpoint
 {
-    public static void MapMixes(this IEndpointRouteBuilder app) => app.MapPost("/v1/mixes", MixAsync);
+    public static void MapMixes(this IEndpointRouteBuilder app) => app.MapPost("/v1/mixes", MixAsync).IsHeavy(HeavyKind.Search);
 
     private static async Task<Ok<MixRecord>> MixAsync(
-        HttpRequest request, ProblemBuilder builder, DesignStore designs, AuditedPlanner planner, StretchGate gate, CancellationToken cancellationToken)
+        HttpRequest request, ProblemBuilder builder, DesignStore designs, AuditedPlanner planner, CancellationToken cancellationToken)
     {
         var asked = await RequestBody.ReadAsync(request, WireJson.Default.MixRequest, cancellationToken);
         var asking = MixAsking.Read(asked, builder, designs);
-        using var turn = gate.Enter();
         var began = Stopwatch.GetTimestamp();
         var search = new MixSearch(asking.Question, new PlanLimits(TimeSpan.FromMilliseconds(asked.BudgetMs), asked.Seed), planner.Solve, null, cancellationToken);
         // The search keeps its thread for as long as the budget, so it takes none from the pool.

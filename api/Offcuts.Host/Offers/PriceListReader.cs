@@ -23,8 +23,7 @@ internal sealed class PriceListReader(Workshop workshop)
                 ErrorCode.Invalid, $"'{inPath}' cannot stand for a supplier: use lower-case words with hyphens, for instance riverbend.", new InputFault("#", "Mend the last part of the path."));
         }
 
-        var shop = workshop.Shop();
-        var catalogue = workshop.Catalogue();
+        var (shop, catalogue) = workshop.Now();
         var faults = new Faults();
         var (supplier, name, offers, terms) = RequestBody.IsDocument(request)
             ? ReadDocument(inPath, await RequestBody.ReadTextAsync(request, cancellationToken), shop, catalogue, faults)

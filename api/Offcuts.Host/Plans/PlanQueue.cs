@@ -41,8 +41,7 @@ internal sealed class PlanQueue(PlanStore store, HostSettings settings)
         {
             if (underWay.Count >= settings.PlanQueueLength)
             {
-                throw new RefusedException(
-                    StatusCodes.Status429TooManyRequests, $"{underWay.Count} plans are under way, as many as may be: try again in a few seconds.", retryAfterSeconds: 5);
+                throw HeavyWork.TooMany($"{underWay.Count} plans are under way, as many as may be");
             }
 
             store.Add(run);

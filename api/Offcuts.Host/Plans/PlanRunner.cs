@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Offcuts.Auditing;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 using Offcuts.Host.Http;
@@ -11,7 +10,7 @@ namespace Offcuts.Host.Plans;
 
 /// <summary>Plans the queued runs, one after another. Every plan passes the auditor before it is stored.</summary>
 internal sealed partial class PlanRunner(
-    PlanQueue queue, PlanStore store, EarlierPlans earlier, Workshop workshop, RejectedPlans rejected, HostSettings settings, ILogger<PlanRunner> log) : BackgroundService
+    PlanQueue queue, PlanStore store, EarlierPlans earlier, Workshop workshop, AuditedPlanner planner, ILogger<PlanRunner> log) : BackgroundService
 {
     /// <summary>Runs whose process ended without a word are interrupted.</summary>
     public override Task StartAsync(CancellationToken cancellationToken)
@@ -81,8 +80,7 @@ internal sealed partial class PlanRunner(
         var limits = new PlanLimits(TimeSpan.FromMilliseconds(asked.BudgetMs), asked.Seed);
         var reporter = new ProgressReporter(run.Id, store, problem.Shop.Currency, plan => Audited(run.Id, problem, catalogue, plan));
         using var either = CancellationTokenSource.CreateLinkedTokenSource(run.Cancelled, stopping);
-        Solving solve = settings.Solve is { } other ? other.Invoke : Planner.Solve;
-        var plan = ways.Count == 1 ? solve(problem, limits, reporter.Report, either.Token) : Cheapest();
+        var plan = ways.Count == 1 ? planner.Search(problem, limits, reporter.Report, either.Token) : Cheapest();
         var state = plan.Run.Finished || !either.IsCancellationRequested ? PlanState.Done
             : run.Cancelled.IsCancellationRequested ? PlanState.Cancelled
             : PlanState.Interrupted;
@@ -93,7 +91,7 @@ internal sealed partial class PlanRunner(
         {
             var open = problem;
             var found = CheapestWay.Find(
-                [.. ways.Select(way => open with { Design = DesignResolver.Resolve(way.Design, catalogue.All) })], limits, solve, way => Settle(way, null), reporter.Report, either.Token);
+                [.. ways.Select(way => open with { Design = DesignResolver.Resolve(way.Design, catalogue.All) })], limits, planner.Search, way => Settle(way, null), reporter.Report, either.Token);
             Settle(found.Way, new ComparisonRecord(ways.Count, found.IsSure));
             return found.Plan;
 
@@ -107,14 +105,8 @@ internal sealed partial class PlanRunner(
         }
     }
 
-    private string Audited(string id, PlanningProblem problem, SpeciesCatalogue catalogue, Plan plan)
-    {
-        var audit = settings.Audit ?? Auditor.Audit;
-        var findings = audit(problem, plan);
-        return findings.Count == 0
-            ? JsonSerializer.Serialize(ResultMapping.ToResult(plan, problem, catalogue), WireJson.Default.PlanResult)
-            : throw rejected.Keep(id, problem, plan, findings);
-    }
+    private string Audited(string id, PlanningProblem problem, SpeciesCatalogue catalogue, Plan plan) =>
+        JsonSerializer.Serialize(ResultMapping.ToResult(planner.Check(id, problem, plan), problem, catalogue), WireJson.Default.PlanResult);
 
     private void Fail(string id, string code, string detail, string? reproduction) => Record(id, () => store.Fail(id, JsonSerializer.Serialize(
         new PlanFailure($"/problems/{code}", code, detail, reproduction), WireJson.Default.PlanFailure)));

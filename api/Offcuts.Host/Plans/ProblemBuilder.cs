@@ -1,7 +1,6 @@
 using System.Text.Json;
 using Offcuts.Contracts;
 using Offcuts.Domain;
-using Offcuts.Host.Builds;
 using Offcuts.Host.Designs;
 using Offcuts.Host.Http;
 using Offcuts.Host.Keeping;
@@ -13,7 +12,7 @@ namespace Offcuts.Host.Plans;
 
 /// <summary>Makes the planning problem of a request: what it gives inline, and the rest from the store as it is now.</summary>
 internal sealed class ProblemBuilder(
-    Workshop workshop, BoardStore boards, PlaceStore places, StoredOffers offers, DesignStore designs, Expiry expiry, TimeProvider clock)
+    Workshop workshop, StoredProblem store, DesignStore designs, TimeProvider clock)
 {
     /// <summary>The problem, and the design by which it is listed.</summary>
     /// <param name="request">What was asked for.</param>
@@ -56,10 +55,9 @@ internal sealed class ProblemBuilder(
         }
 
         faults.ThrowIfAny();
-        expiry.Run();
         var catalogue = workshop.Catalogue();
         var inline = given ?? new InlineProblem();
-        var shop = inline.Shop is null ? workshop.Shop() : ProblemMapping.ToShop(inline, catalogue, "#/inline", faults);
+        var shop = inline.Shop is null ? workshop.Shop(catalogue) : ProblemMapping.ToShop(inline, catalogue, "#/inline", faults);
         if (inline is { Shop: null, KeepRule: { } rule })
         {
             shop = shop with { KeepRule = KeepRuleMapping.ToRule(rule, catalogue, "#/inline/keepRule", faults).Resolved(catalogue) };
@@ -69,28 +67,20 @@ internal sealed class ProblemBuilder(
         var (design, builds) = references is not null ? JointDesign.Of([.. references.Index().Select(each => Settled(each.Item, catalogue, shop, $"#/designs/{each.Index}", faults))])
             : (stored is null ? DesignMapping.ToDesign(inline.Design!, catalogue, shop.Currency, "#/inline/design", faults) : Read(stored, catalogue, shop, "#/design", faults), []);
         builds = given?.Design is null ? builds : ProblemMapping.ToBuilds(inline.Builds, design, "#/inline/builds", faults);
-        var wood = inline.Offers is { } offered
-            ? ProblemMapping.ToOffers(offered, catalogue, shop.Currency, "#/inline/offers", faults)
-            : offers.List(shop, catalogue, faults);
-        var problem = new PlanningProblem
-        {
-            Stock = inline.Stock is { } stock
-                ? ProblemMapping.ToStock(stock, catalogue, clock.GetUtcNow(), "#/inline/stock", faults)
-                : boards.ListFree(heldBy: from),
-            Offers = wood,
-            Terms = inline.Terms is null && inline.Offers is null
-                ? offers.Terms(shop, faults)
-                : ProblemMapping.ToTerms(inline.Terms, shop.Currency, "#/inline/terms", faults),
-            Design = design,
-            Builds = builds,
-            Shop = shop,
-            Rates = inline.Rates is { } rates ? ProblemMapping.ToRates(rates, shop.Currency, "#/inline/rates", faults) : OfferRates.Of(wood),
-            Reaches = inline.Places is { } said ? PlaceMapping.ToReaches(said, "#/inline/places", faults) : places.Reaches(),
-            Today = inline.Today ?? DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime),
-        };
+        var problem = store.Of(design, shop, catalogue, Given(inline, shop, catalogue, faults), heldBy: from, faults) with { Builds = builds };
         faults.ThrowIfAny();
         return (problem, new PlanDesign(design.Name, stored?.Version ?? DesignMapping.Canonical(design, shop.Currency).Version, stored?.Reference), catalogue);
     }
+
+    private GivenWood Given(InlineProblem inline, Shop shop, SpeciesCatalogue catalogue, Faults faults) => new()
+    {
+        Stock = inline.Stock is { } stock ? ProblemMapping.ToStock(stock, catalogue, clock.GetUtcNow(), "#/inline/stock", faults) : null,
+        Offers = inline.Offers is { } offered ? ProblemMapping.ToOffers(offered, catalogue, shop.Currency, "#/inline/offers", faults) : null,
+        Terms = inline.Terms is { } terms ? ProblemMapping.ToTerms(terms, shop.Currency, "#/inline/terms", faults) : null,
+        Rates = inline.Rates is { } rates ? ProblemMapping.ToRates(rates, shop.Currency, "#/inline/rates", faults) : null,
+        Reaches = inline.Places is { } said ? PlaceMapping.ToReaches(said, "#/inline/places", faults) : null,
+        Today = inline.Today,
+    };
 
     private StoredDesign Find(string reference) => designs.Find(reference) ?? throw DesignEndpoints.NoDesign(reference);
 

@@ -37,7 +37,7 @@ internal sealed class RejectedPlans(HostSettings settings)
         File.WriteAllBytes(Path.Combine(folder, $"{id}.json"), JsonSerializer.SerializeToUtf8Bytes(reproduction, WireJson.Default.Reproduction));
         var first = findings[0];
         return new PlanRejectedException(
-            $"The plan broke {findings.Count} of its rules and was thrown away; the first is {Words.Of(first.Rule)}: {first.Detail} This is a fault of the program: please report it with the reproduction.",
+            $"The plan broke {findings.Count} of its rules and was thrown away; the first is {Words.Of(first.Rule)}: {first.Detail} This is a fault of the program: please report it with the reproduction, {Folder}/{id}.json in the data folder.",
             $"{Folder}/{id}.json");
     }
 }

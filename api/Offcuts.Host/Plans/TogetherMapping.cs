@@ -10,7 +10,7 @@ internal static class TogetherMapping
     public static TogetherRecord ToRecord(Plan plan, PlanningProblem problem)
     {
         var currency = problem.Shop.Currency;
-        var missing = plan.Missing.Sum(part => part.Quantity);
+        var missing = plan.MissingCount;
         // What makes less costs less: only orders that make as much are compared.
         var least = plan.OneAfterAnother.Where(order => order.MissingPieces <= missing).Select(order => order.Outlay).DefaultIfEmpty(plan.Outlay).Min();
         return new TogetherRecord(

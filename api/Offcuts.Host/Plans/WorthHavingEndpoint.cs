@@ -16,12 +16,9 @@ internal static class WorthHavingEndpoint
     private const int MostBudget = 20_000;
     private const int UsualBudget = 6_000;
 
-    // It plans as hard as a run does, so only one at a time.
-    private static readonly SemaphoreSlim Turn = new(1);
+    public static void MapWorthHaving(this IEndpointRouteBuilder app) => app.MapMethods("/v1/plans/{id}/worth-having", ["GET", "HEAD"], GetAsync).IsHeavy(HeavyKind.Search);
 
-    public static void MapWorthHaving(this IEndpointRouteBuilder app) => app.MapMethods("/v1/plans/{id}/worth-having", ["GET", "HEAD"], GetAsync);
-
-    private static async Task<Ok<WorthHavingList>> GetAsync(string id, HttpRequest request, PlanStore store, Workshop workshop, CancellationToken cancellationToken)
+    private static async Task<Ok<WorthHavingList>> GetAsync(string id, HttpRequest request, PlanStore store, Workshop workshop, AuditedPlanner planner, CancellationToken cancellationToken)
     {
         var reader = new FieldReader(request.Query, ["budgetMs"]);
         var budget = reader.Whole("budgetMs", LeastBudget, MostBudget) ?? UsualBudget;
@@ -34,21 +31,13 @@ internal static class WorthHavingEndpoint
 
         var catalogue = workshop.Catalogue();
         var earlier = EarlierPlans.Read(run, catalogue);
-        await Turn.WaitAsync(cancellationToken);
-        try
-        {
-            var limits = new PlanLimits(TimeSpan.FromMilliseconds(budget), run.Asked.Seed);
-            var found = await Task.Factory.StartNew(
-                () => Planner.WorthHaving(earlier.Problem, earlier.Plan, limits, Tried, cancellationToken), cancellationToken, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-            cancellationToken.ThrowIfCancellationRequested();
-            var currency = earlier.Problem.Shop.Currency;
-            return TypedResults.Ok(new WorthHavingList(run.Asked.Id, currency, [.. found.Select(each => new WorthHavingRecord(
-                Words.Of(each.Kind), each.Species, catalogue.NameOf(each.Species), Words.Of(each.Surface), ShopMapping.ToRecord(each.Size),
-                MoneyText.ToDecimal(each.Estimate, currency), MoneyText.ToDecimal(each.Saves, currency)))]));
-        }
-        finally
-        {
-            Turn.Release();
-        }
+        var limits = new PlanLimits(TimeSpan.FromMilliseconds(budget), run.Asked.Seed);
+        var found = await Task.Factory.StartNew(
+            () => Planner.WorthHaving(earlier.Problem, earlier.Plan, limits, Tried, planner.Solve, cancellationToken), cancellationToken, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        cancellationToken.ThrowIfCancellationRequested();
+        var currency = earlier.Problem.Shop.Currency;
+        return TypedResults.Ok(new WorthHavingList(run.Asked.Id, currency, [.. found.Select(each => new WorthHavingRecord(
+            Words.Of(each.Kind), each.Species, catalogue.NameOf(each.Species), Words.Of(each.Surface), ShopMapping.ToRecord(each.Size),
+            MoneyText.ToDecimal(each.Estimate, currency), MoneyText.ToDecimal(each.Saves, currency)))]));
     }
 }

@@ -10,23 +10,38 @@ namespace Offcuts.Host.Shops;
 /// <summary>The shop and the species as they are now.</summary>
 internal sealed class Workshop(ShopStore store)
 {
-    /// <summary>The shop with its keep rule, whose classes stand for the species that are in them now.</summary>
-    public Shop Shop()
+    /// <summary>Both, the species read once; the classes of the keep rule stand for the species that are in them now.</summary>
+    public (Shop Shop, SpeciesCatalogue Catalogue) Now()
     {
-        var rule = WrittenKeepRule();
-        return rule.Entries.Count == 0 ? Settings() : Settings() with { KeepRule = rule.Resolved(Catalogue()) };
+        var catalogue = Catalogue();
+        return (Shop(catalogue), catalogue);
     }
 
+    /// <summary>The shop by itself.</summary>
+    public Shop Shop() => Shop(Catalogue);
+
+    /// <summary>The shop, by species that are at hand.</summary>
+    public Shop Shop(SpeciesCatalogue catalogue) => Shop(() => catalogue);
+
     /// <summary>The keep rule as it was written.</summary>
-    public KeepRule WrittenKeepRule()
+    public KeepRule WrittenKeepRule(SpeciesCatalogue catalogue) => store.FindKeepRule() is { } content ? ReadKeepRule(content, catalogue) : KeepRule.None;
+
+    // Without a keep rule no species are needed.
+    private Shop Shop(Func<SpeciesCatalogue> species)
     {
         if (store.FindKeepRule() is not { } content)
         {
-            return KeepRule.None;
+            return Settings();
         }
 
+        var catalogue = species();
+        return Settings() with { KeepRule = ReadKeepRule(content, catalogue).Resolved(catalogue) };
+    }
+
+    private static KeepRule ReadKeepRule(string content, SpeciesCatalogue catalogue)
+    {
         var faults = new Faults();
-        var rule = KeepRuleMapping.ToRule(JsonSerializer.Deserialize(content, WireJson.Default.KeepRuleEntry)!, Catalogue(), "#", faults);
+        var rule = KeepRuleMapping.ToRule(JsonSerializer.Deserialize(content, WireJson.Default.KeepRuleEntry)!, catalogue, "#", faults);
         faults.ThrowIfAny();
         return rule;
     }

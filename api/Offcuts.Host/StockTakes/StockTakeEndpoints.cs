@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
+using Offcuts.Host.Boards;
 using Offcuts.Host.Builds;
 using Offcuts.Host.Http;
 using Offcuts.Host.Shops;
@@ -64,11 +65,11 @@ internal static class StockTakeEndpoints
     }
 
     private static async Task<Ok<StockTakeStepRecord>> StepAsync(
-        string number, HttpRequest request, StockTakeStore store, BoardStore boards, Workshop workshop, CancellationToken cancellationToken)
+        string number, HttpRequest request, StockTakeStore store, SpokenLines lines, Workshop workshop, CancellationToken cancellationToken)
     {
         var entry = await RequestBody.ReadAsync(request, WireJson.Default.StockTakeStepEntry, cancellationToken);
-        var take = Find(number, store).Take;
-        var step = new StockTakeSteps(store, boards, workshop).Take(take, entry);
+        var take = store.FindTake(Read(number)) ?? throw NoTake(number);
+        var step = new StockTakeSteps(store, lines, workshop).Take(take, entry);
         return TypedResults.Ok(step with { Unseen = store.Find(take.Number)!.Unseen.Count });
     }
 
@@ -80,11 +81,14 @@ internal static class StockTakeEndpoints
         Unseen? unseen = entry.Unseen is { } word ? faults.Word<Unseen>("#/unseen", word) : null;
         faults.ThrowIfAny();
         expiry.Run();
-        var finished = store.Finish(Find(number, store).Take.Number, unseen is { } said ? said == Unseen.Strike : null);
+        var finished = store.Finish(Read(number), unseen is { } said ? said == Unseen.Strike : null);
         return TypedResults.Ok(StockTakeMapping.ToRecord(finished, workshop.Catalogue()));
     }
 
-    private static StockTakeState Find(string number, StockTakeStore store) =>
-        (long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var known) ? store.Find(known) : null)
-        ?? throw new OffcutsException(ErrorCode.NotFound, $"There is no stock-take '{number}'. List them to see which there are.");
+    private static StockTakeState Find(string number, StockTakeStore store) => store.Find(Read(number)) ?? throw NoTake(number);
+
+    private static long Read(string number) =>
+        long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var known) ? known : throw NoTake(number);
+
+    private static OffcutsException NoTake(string number) => new(ErrorCode.NotFound, $"There is no stock-take '{number}'. List them to see which there are.");
 }

@@ -8,18 +8,20 @@ using Offcuts.Storage;
 namespace Offcuts.Host.StockTakes;
 
 /// <summary>Takes the steps of a stock-take.</summary>
-internal sealed class StockTakeSteps(StockTakeStore store, BoardStore boards, Workshop workshop)
+internal sealed class StockTakeSteps(StockTakeStore store, SpokenLines lines, Workshop workshop)
 {
+    private const string NotUnderstood = "The step is not understood, and nothing was changed: see errors.";
+
     /// <summary>Takes one step; how much is unseen after it is left open.</summary>
     public StockTakeStepRecord Take(StockTake take, StockTakeStepEntry entry)
     {
-        var catalogue = workshop.Catalogue();
+        var (shop, catalogue) = workshop.Now();
         return entry switch
         {
             { Confirm: { } id, Correct: null, Strike: null, Line: null, Forget: null } => Told(store.Confirm(take.Number, Written(id))),
             { Confirm: null, Correct: { } correction, Strike: null, Line: null, Forget: null } => Told(store.Correct(take.Number, Corrected(correction, catalogue))),
             { Confirm: null, Correct: null, Strike: { } id, Line: null, Forget: null } => Told(store.Strike(take.Number, Written(id))),
-            { Confirm: null, Correct: null, Strike: null, Line: { } line, Forget: null } => Added(take, line, entry.Carry, catalogue),
+            { Confirm: null, Correct: null, Strike: null, Line: { } line, Forget: null } => Added(take, line, entry.Carry, shop, catalogue),
             { Confirm: null, Correct: null, Strike: null, Line: null, Forget: { } id } => Told(store.Forget(take.Number, Written(id))),
             _ => throw Invalid(new InputFault("#", "Give exactly one of confirm, correct, strike, line and forget.")),
         };
@@ -35,19 +37,12 @@ internal sealed class StockTakeSteps(StockTakeStore store, BoardStore boards, Wo
         return board;
     }
 
-    private StockTakeStepRecord Added(StockTake take, string line, LineCarry? said, SpeciesCatalogue catalogue)
+    private StockTakeStepRecord Added(StockTake take, string line, LineCarry? said, Shop shop, SpeciesCatalogue catalogue)
     {
         var faults = new Faults();
-        faults.Text("#/carry/batch", said?.Batch, Limits.MaxName);
-        var carry = new QuickCarry(said?.Species is { } name ? faults.Species("#/carry/species", name, catalogue) : null, take.Place, said?.Batch);
+        var carry = BoardLineMapping.ToCarry(said, catalogue, faults) with { Place = take.Place };
         faults.ThrowIfAny();
-        var (species, places) = boards.Names();
-        var reading = new QuickLineReader(new QuickWords(catalogue, species, places), workshop.Shop().Unit).Read(line.ReplaceLineEndings(" "), carry);
-        if (reading.Faults.Count > 0)
-        {
-            throw Invalid([.. reading.Faults.Select(fault => new InputFault("#/line", fault.Detail, 1, fault.Column))]);
-        }
-
+        var reading = lines.ReadOne(line, carry, shop, catalogue, "#/line", NotUnderstood);
         if (reading.Carry.Place != take.Place)
         {
             throw Invalid(new InputFault("#/line", $"This is a stock-take of '{take.Place}': leave the place out, or log what lies elsewhere by itself."));
@@ -62,6 +57,5 @@ internal sealed class StockTakeSteps(StockTakeStore store, BoardStore boards, Wo
     // As people write it: in any case, with spaces between the signs.
     private static string Written(string id) => BoardIds.TryNormalise(id, out var known) ? known : BoardEndpoints.Written(id);
 
-    private static OffcutsException Invalid(params IReadOnlyList<InputFault> faults) =>
-        new(ErrorCode.Invalid, "The step is not understood, and nothing was changed: see errors.", faults);
+    private static OffcutsException Invalid(InputFault fault) => new(ErrorCode.Invalid, NotUnderstood, fault);
 }

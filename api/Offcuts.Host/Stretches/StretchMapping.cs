@@ -38,7 +38,7 @@ internal static class StretchMapping
         StretchedValueRecord Told(StretchedValue value) => new(
             kind == ParameterKind.Length ? Number(value.Value) : null, kind == ParameterKind.Count ? (int)value.Value : null,
             Words.Of(value.Verdict), InCurrency(value.Plan?.Outlay), InCurrency(value.Plan?.ItemCost), InCurrency(value.Bound),
-            value.Plan?.Missing.Sum(missing => missing.Quantity),
+            value.Plan?.MissingCount,
             value.Way is { } way ? answersOf(value.Value, way) : new Dictionary<string, string>());
     }
 }

@@ -88,7 +88,7 @@ internal static class ShoppingSection
     }
 
     private static object?[] Item(PlanDocument document, BoughtItem item) =>
-        [Table.Tick("bought"), FormattableString.Invariant($"{item.Quantity}"), item.Name, Amount(item.UnitPrice, document), Amount(item.UnitPrice * item.Quantity, document)];
+        [Table.Tick("bought"), FormattableString.Invariant($"{item.Quantity}"), item.Name, Amount(item.UnitPrice, document), Amount(item.Cost, document)];
 
     private static XElement Amount(Money amount, PlanDocument document) => Markup.Html("span", "money", Money(amount, document));
 

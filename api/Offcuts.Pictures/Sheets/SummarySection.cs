@@ -47,7 +47,7 @@ internal static class SummarySection
     {
         PlanStatus.Proved => $"Proved: no plan for these parts under the same cutting rules spends less on {Bounded(document.Plan)}.",
         PlanStatus.Feasible => $"Complete. Another plan may spend less on {Bounded(document.Plan)}, but by no more than {Gap(document)}.",
-        PlanStatus.Incomplete => $"Incomplete: {Words.Count(document.Plan.Missing.Sum(missing => missing.Quantity), "piece is", "pieces are")} missing, see below. "
+        PlanStatus.Incomplete => $"Incomplete: {Words.Count(document.Plan.MissingCount, "piece is", "pieces are")} missing, see below. "
             + (document.Plan.Outlay == document.Plan.WoodBound
                 ? $"Proved for the parts that can be had: no plan for them spends less on {Bounded(document.Plan)}."
                 : $"For the others another plan may spend less on {Bounded(document.Plan)}, but by no more than {Gap(document)}."),

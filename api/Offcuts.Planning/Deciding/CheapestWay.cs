@@ -53,7 +53,7 @@ public static class CheapestWay
         {
             var share = clock.Left / (ways.Count - way);
             // A later way must be cheaper.
-            var limit = best is { Missing.Count: 0 } ? new Money(Cost(best).MinorUnits - 1) - ItemCost(ways[way]) : Unlimited;
+            var limit = best is { Missing.Count: 0 } ? new Money(Cost(best).MinorUnits - 1) - ways[way].Design.ItemCost : Unlimited;
             trials[way] = Trial.Run(ways[way], limit, isEnoughWithin: false, limits with { Budget = share > LeastTime ? share : LeastTime }, solve, cancellationToken);
             best = best is null || Rank(trials[way]!.Plan, 0).CompareTo(Rank(best, 0)) < 0 ? trials[way]!.Plan : best;
         }
@@ -69,7 +69,7 @@ public static class CheapestWay
         var (_, total, winner) = trials.Index().Where(trial => trial.Item is not null).Min(trial => Rank(trial.Item!.Plan, trial.Index));
         for (var way = 0; way < winner && clock.Left > LeastTime && trials[winner]!.Plan.Missing.Count == 0; way++)
         {
-            var limit = new Money(total) - ItemCost(ways[way]);
+            var limit = new Money(total) - ways[way].Design.ItemCost;
             if (trials[way] is not { } before || before.Bound > limit || Trial.LacksForSure(before.Plan))
             {
                 continue;
@@ -84,9 +84,7 @@ public static class CheapestWay
         }
     }
 
-    private static Money ItemCost(PlanningProblem problem) => new(problem.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity));
-
-    private static (int Missing, long Cost, int Way) Rank(Plan plan, int way) => (plan.Missing.Sum(missing => missing.Quantity), Cost(plan).MinorUnits, way);
+    private static (int Missing, long Cost, int Way) Rank(Plan plan, int way) => (plan.MissingCount, Cost(plan).MinorUnits, way);
 
     // What further stops count is in the bound, so it is in what it is compared with.
     private static Money Cost(Plan plan) => plan.Outlay + plan.ItemCost;

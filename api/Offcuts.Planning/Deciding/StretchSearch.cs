@@ -199,9 +199,9 @@ public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, S
     private int PlaceOf(long value) => question.Values.Index().First(each => each.Item == value).Index;
 
     private Money WoodLimit(PlanningProblem way) =>
-        question.CountsItems ? question.Limit - new Money(way.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity)) : question.Limit;
+        question.CountsItems ? question.Limit - way.Design.ItemCost : question.Limit;
 
     private Money Counted(Money wood, Plan plan) => question.CountsItems ? wood + plan.ItemCost : wood;
 
-    private (int Missing, long Cost) Rank(Plan plan) => (plan.Missing.Sum(missing => missing.Quantity), Counted(plan.Outlay, plan).MinorUnits);
+    private (int Missing, long Cost) Rank(Plan plan) => (plan.MissingCount, Counted(plan.Outlay, plan).MinorUnits);
 }

@@ -23,9 +23,8 @@ public static class BoardFinder
         ArgumentNullException.ThrowIfNull(problem);
         var part = problem.Design.Parts.Single();
         var counted = problem with { Stock = CountedStock.Of(problem), Offers = [] };
-        var model = new ModelBuilder(counted).Build(new Wanted([new WantedPart(part, Limits.MaxQuantity, part.Species, [])], []));
-        var found = new PieceCuts(model, part.Quantity).All()
-            .SelectMany(cuts => cuts.Pattern.Board.Boards.Select(board => (Cuts: cuts, Board: board)))
+        var found = new PieceCuts(counted, part, part.Quantity).All()
+            .SelectMany(cuts => cuts.Boards.Select(board => (Cuts: cuts, Board: board)))
             .OrderBy(each => (long)each.Cuts.Gives * each.Board.Quantity < part.Quantity).ThenBy(each => each.Cuts.Pattern.Worth / each.Cuts.Cut)
             .ThenBy(each => each.Board.LoggedAt).ThenBy(each => each.Board.Id, StringComparer.Ordinal).ToList();
         var original = problem.Stock.ToDictionary(board => board.Id, StringComparer.Ordinal);
@@ -39,7 +38,7 @@ public static class BoardFinder
         {
             if (!leftovers.TryGetValue(cuts, out var left))
             {
-                leftovers.Add(cuts, left = Leftovers(counted, model, cuts));
+                leftovers.Add(cuts, left = Leftovers(counted, cuts));
             }
 
             var rate = problem.Rates.Of(board.Species);
@@ -50,9 +49,9 @@ public static class BoardFinder
         }
     }
 
-    private static IReadOnlyList<Dimensions> Leftovers(PlanningProblem problem, PlanningModel model, PieceCuts.Cuts cuts)
+    private static IReadOnlyList<Dimensions> Leftovers(PlanningProblem problem, PieceCuts.Cuts cuts)
     {
-        var sawn = Sawing.Of(problem, [(model, new Solution(model, [(cuts.Pattern, 1)]))]).Single();
+        var sawn = Sawing.Of(problem, [(cuts.Model, new Solution(cuts.Model, [(cuts.Pattern, 1)]))]).Single();
         var thickness = cuts.Pattern.Board.Size.Thickness;
         return [.. sawn.Laid().Pieces.OfType<LeftoverPiece>().Select(piece => new Dimensions(thickness, piece.At.Width, piece.At.Length))
             .OrderByDescending(size => (double)size.Width.Ticks * size.Length.Ticks)];

@@ -1,27 +1,39 @@
+using Offcuts.Domain;
 using Offcuts.Planning.Master;
 using Offcuts.Planning.Modelling;
 using Offcuts.Planning.Pricing;
 
 namespace Offcuts.Planning.Finding;
 
-/// <summary>How boards are best cut to give some of one piece, which is the only row of the model.</summary>
-/// <param name="model">The model.</param>
+/// <summary>How boards are best cut to give some of one piece in one piece of wood.</summary>
+/// <param name="problem">The boards, their sizes as they surely are; no offers.</param>
+/// <param name="part">The piece.</param>
 /// <param name="wanted">How many are wanted.</param>
-internal sealed class PieceCuts(PlanningModel model, int wanted)
+internal sealed class PieceCuts(PlanningProblem problem, Part part, int wanted)
 {
+    /// <summary>
+    /// So many board types that the pricer must look at are each looked at alone: how fine its grid is depends on the largest board that it sees, and how
+    /// many ways to saw boards with defects are looked at on how many there are, so only then does a board give the same whatever others there are.
+    /// </summary>
+    private const int MostAlone = 200;
+
     private static readonly bool[] RipFirst = [false, true];
 
+    private readonly PlanningModel model = new ModelBuilder(problem).Build(new Wanted([new WantedPart(part, Limits.MaxQuantity, part.Species, [])], []));
+
     /// <summary>What boards of one type give.</summary>
+    /// <param name="Boards">The boards of the type.</param>
+    /// <param name="Model">The model of which the pattern is; its only row is the piece.</param>
     /// <param name="Gives">The most pieces.</param>
     /// <param name="Cut">How many the pattern makes.</param>
     /// <param name="Pattern">The pattern that makes as many as are wanted, or as many as there are, for the least worth.</param>
-    public sealed record Cuts(int Gives, int Cut, Pattern Pattern);
+    public sealed record Cuts(IReadOnlyList<Board> Boards, PlanningModel Model, int Gives, int Cut, Pattern Pattern);
 
     /// <summary>Every board type that gives at least one piece.</summary>
     public IEnumerable<Cuts> All() => model.Boards.Where(IsPlain).Select(OfPlain).OfType<Cuts>().Concat(Others());
 
     // On most boards there is one clear rectangle, and one blank that gives the piece.
-    private static bool IsPlain(BoardType board) => board.Divisions.Count == 0 && board.Profile.Blanks.Length == 1;
+    private static bool IsPlain(BoardType board) => board.Profile.Blanks.Length == 1 && board.Boards.All(each => each.Defects.Count == 0);
 
     /// <summary>
     /// Of blanks that are all alike and lie alike, n along and m across are the most that a rectangle holds, however they are arranged:
@@ -31,8 +43,8 @@ internal sealed class PieceCuts(PlanningModel model, int wanted)
     {
         var blank = board.Profile.Blanks[0];
         var (along, across) = ((board.Along + model.Kerf) / (blank.Along + model.Kerf), (board.Across + model.Kerf) / (blank.Across + model.Kerf));
-        var gives = (int)Math.Min(Domain.Limits.MaxQuantity, along * across * blank.Pieces);
-        return gives == 0 ? null : new Cuts(gives, Math.Min(gives, wanted), InRows(board, blank, Math.Min(gives, wanted)));
+        var gives = (int)Math.Min(Limits.MaxQuantity, along * across * blank.Pieces);
+        return gives == 0 ? null : new Cuts(board.Boards, model, gives, Math.Min(gives, wanted), InRows(board, blank, Math.Min(gives, wanted)));
     }
 
     /// <summary>So many pieces in full rows, along the board or across it, whichever spends less worth.</summary>
@@ -53,13 +65,16 @@ internal sealed class PieceCuts(PlanningModel model, int wanted)
     private IEnumerable<Cuts> Others()
     {
         var others = model.Boards.Where(board => !IsPlain(board)).ToHashSet();
-        if (others.Count == 0)
-        {
-            yield break;
-        }
+        return others.Count == 0 ? []
+            : problem.Stock.Count == 1 || others.Count > MostAlone ? Priced(others)
+            : others.OrderBy(board => board.Index).AsParallel().AsOrdered().SelectMany(board =>
+                new PieceCuts(problem with { Stock = [board.Boards[0]] }, part, wanted).All().Select(cuts => cuts with { Boards = board.Boards }));
+    }
 
+    private IEnumerable<Cuts> Priced(HashSet<BoardType> others)
+    {
         var pricer = new PatternPricer(model);
-        var fullest = Best(Priced(pricer, others, Domain.Limits.MaxQuantity, price: 1, worthWeight: 0));
+        var fullest = Best(Priced(pricer, others, Limits.MaxQuantity, price: 1, worthWeight: 0));
         // So dear that to make one piece more is worth all that a board is.
         var dear = 100 + (2 * others.Max(board => board.WorthConsumed + model.HandlingOf(board)));
         var thriftiest = wanted > 1 ? Best(Priced(pricer, others, wanted, dear, worthWeight: 1)) : [];
@@ -70,7 +85,7 @@ internal sealed class PieceCuts(PlanningModel model, int wanted)
             if (known.Count > 0)
             {
                 var best = Better(known.Where(pattern => Made(pattern) <= wanted));
-                yield return new Cuts((int)known.Max(Made), (int)Made(best), best);
+                yield return new Cuts(board.Boards, model, (int)known.Max(Made), (int)Made(best), best);
             }
         }
     }
@@ -95,7 +110,7 @@ internal sealed class PieceCuts(PlanningModel model, int wanted)
         select new AreaPattern(area, section.RipFirst, [new Section(section.First, [new Band(section.Second, [one], null)])]);
 
     private List<Pattern> Priced(PatternPricer pricer, HashSet<BoardType> boards, int need, double price, double worthWeight) => pricer.Improving(
-        PriceList.FromDuals(model.Rows, [price], [need], worthWeight), new double[model.Boards.Count], new CostWeights(0, worthWeight), int.MaxValue,
+        Pricing.PriceList.FromDuals(model.Rows, [price], [need], worthWeight), new double[model.Boards.Count], new CostWeights(0, worthWeight), int.MaxValue,
         boards.Contains, CancellationToken.None);
 
     private static Dictionary<BoardType, Pattern> Best(IEnumerable<Pattern> patterns) =>

@@ -1,4 +1,5 @@
 using Offcuts.Domain;
+using Offcuts.Planning.Finding;
 using Offcuts.Planning.Master;
 using Offcuts.Planning.Modelling;
 using Offcuts.Planning.Pricing;
@@ -7,7 +8,7 @@ namespace Offcuts.Planning.Fitting;
 
 /// <summary>
 /// What one board could become: for each part and panel of a design, as much of it as the board gives where nothing else is cut from it, by the cutting
-/// rules of plans.
+/// rules of plans. Of a part in one piece that is what <see cref="BoardFinder"/> finds.
 /// </summary>
 public static class BoardUses
 {
@@ -15,7 +16,8 @@ public static class BoardUses
     /// <param name="board">The board; whether it is free does not matter.</param>
     /// <param name="design">The design; its parts name concrete species.</param>
     /// <param name="shop">How the shop works.</param>
-    public static IReadOnlyList<PartUse> Of(Board board, Design design, Shop shop)
+    /// <param name="rates">What wood is worth: of the ways to saw a board with several defects, the most worth are looked at.</param>
+    public static IReadOnlyList<PartUse> Of(Board board, Design design, Shop shop, WorthRates rates)
     {
         ArgumentNullException.ThrowIfNull(board);
         ArgumentNullException.ThrowIfNull(design);
@@ -26,7 +28,7 @@ public static class BoardUses
         }
 
         var needsBatch = design.Groups.Where(group => group.Batch == BatchChoice.One).Select(group => group.Name).ToHashSet(StringComparer.Ordinal);
-        var face = new FullBoard(counted, design, shop);
+        var face = new FullBoard(counted, design, shop, rates);
         return
         [
             .. design.Parts.Where(part => MayServe(part.Species, part.Group)).Select(face.Of).OfType<PartUse>(),
@@ -38,17 +40,18 @@ public static class BoardUses
     }
 
     /// <summary>A board that is cut for one thing only.</summary>
-    private sealed class FullBoard(Board board, Design design, Shop shop)
+    private sealed class FullBoard(Board board, Design design, Shop shop, WorthRates rates)
     {
         /// <summary>Copies of a panel beyond these would only make the program larger: no board is as wide and long.</summary>
         private const int MostPanels = 100;
         private readonly Milling milling = new(shop);
-        private readonly ModelBuilder builder = new(new PlanningProblem { Stock = [board], Design = design, Shop = shop });
+        private readonly PlanningProblem problem = new() { Stock = [board], Design = design, Shop = shop, Rates = rates };
 
         /// <summary>The pieces of a part; of one that may be laminated, with the number of layers that gives most.</summary>
         public PartUse? Of(Part part)
         {
-            var most = Enumerable.Range(2, part.Layers - 1).Select(layers => new[] { layers }).Prepend([]).Max(layers => Pieces(part, layers));
+            var inOne = new PieceCuts(problem, part, 1).All().Select(cuts => (long)cuts.Gives).DefaultIfEmpty(0).Max();
+            var most = Enumerable.Range(2, part.Layers - 1).Select(layers => Laminated(part, [layers])).Append(inOne).Max();
             return most > 0 ? new PartUse(part.Name, false, part.Quantity, (int)most, Length.Zero) : null;
         }
 
@@ -59,12 +62,12 @@ public static class BoardUses
             var strip = Length.Larger(panel.NarrowestStrip ?? shop.NarrowestStrip, Length.FromTicks(1));
             var room = (double)board.Size.Length.Ticks * board.Size.Width.Ticks / ((double)panel.Finished.Length.Ticks * Math.Max(1, Math.Min(needed.Ticks, strip.Ticks)));
             var copies = (int)Math.Clamp(Math.Ceiling(room), 1, MostPanels);
-            var width = Cover(builder.Build(new Wanted([], [new WantedPanel(panel, [.. Enumerable.Range(1, copies)], panel.Species)])));
+            var width = Cover(new ModelBuilder(problem).Build(new Wanted([], [new WantedPanel(panel, [.. Enumerable.Range(1, copies)], panel.Species)])));
             return width > 0 ? new PartUse(panel.Name, true, panel.Quantity, (int)(width / needed.Ticks), Length.FromTicks(width)) : null;
         }
 
         // With as many wanted as there is room for by area, needs bound nothing, and the knapsacks stay small.
-        private long Pieces(Part part, int[] layers)
+        private long Laminated(Part part, int[] layers)
         {
             var open = Model(Limits.MaxQuantity);
             if (open.Boards.Count == 0)
@@ -77,7 +80,7 @@ public static class BoardUses
                 * open.Profiles.SelectMany(profile => profile.Blanks).Max(blank => blank.Yield / ((double)blank.Along * blank.Across));
             return Cover(Model((int)Math.Clamp(Math.Ceiling(room / units), 1, Limits.MaxQuantity))) / units;
 
-            PlanningModel Model(int quantity) => builder.Build(new Wanted([new WantedPart(part, quantity, part.Species, layers)], []));
+            PlanningModel Model(int quantity) => new ModelBuilder(problem).Build(new Wanted([new WantedPart(part, quantity, part.Species, layers)], []));
         }
 
         /// <summary>The most of all rows that a pattern of the board makes.</summary>

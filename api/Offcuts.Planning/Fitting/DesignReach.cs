@@ -63,7 +63,7 @@ public sealed class DesignReach
         var missing = members.Where(member => !sources.IsServed(member.Name)).Sum(member => member.Quantity);
         var total = FitOutcome.Rounded(wood.Total);
         var fromStock = FitOutcome.Rounded(members.Where(member => sources.IsServedByStock(member.Name)).Sum(member => wood.Each(member.Name) * member.Quantity));
-        var items = design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity);
+        var items = design.ItemCost.MinorUnits;
         return new FitFigures(
             missing, new Money(items + sources.LeastMoney()), total == 0 ? 1 : fromStock / total, fromStock, (decimal)sources.MostEaten());
     }

@@ -12,7 +12,6 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
     private readonly List<Piece> pieces = [];
     private readonly List<SawCut> cuts = [];
     private readonly Dictionary<int, BlankOption> cutAs = [];
-    private KeepFaces? kept;
 
     public IReadOnlyList<Piece> Pieces => pieces;
 
@@ -201,5 +200,5 @@ internal sealed class BoardCutter(Shop shop, IReadOnlyList<Rect> lost)
     public required BoardClass Class { get; init; }
 
     /// <summary>What is kept of the board.</summary>
-    public KeepFaces Kept => kept ??= new KeepFaces(shop.KeptOf(Class.Species), Class.Thickness);
+    public required KeepFaces Kept { get; init; }
 }

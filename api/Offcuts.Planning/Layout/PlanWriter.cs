@@ -31,7 +31,7 @@ internal static class PlanWriter
             Counts = PartCounts.Of(problem, cuts, missing),
             Warnings = Explaining.Warnings.Of(problem, cuts),
             WoodCost = cost,
-            ItemCost = new Money(problem.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity)),
+            ItemCost = problem.Design.ItemCost,
             WoodBound = lower,
             WorthConsumed = Consumed(problem, cuts),
             WorthReturned = new Money(cuts.Sum(cut => Returned(problem, cut))),

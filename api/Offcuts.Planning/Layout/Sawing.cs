@@ -28,7 +28,7 @@ internal static class Sawing
             var (board, copy) = places.Next(pattern);
             var usable = (board is null ? trims.Usable(type.Offer!) : trims.Usable(board)) ?? default;
             List<Rect> lost = [.. (board?.Defects ?? []).Select(defect => defect.Area), .. Trims.Outside(type.Size, usable)];
-            var cutter = new BoardCutter(problem.Shop, lost) { Class = type.Class };
+            var cutter = new BoardCutter(problem.Shop, lost) { Class = type.Class, Kept = type.Profile.Kept };
             cutter.Cut(pattern.Division?.Tree ?? type.Tree(problem.Shop.Kerf), pattern.Areas, names);
             sawn.Add(new SawnBoard(pattern, names, cutter) { Stock = board, Copy = copy, Lost = lost });
         }

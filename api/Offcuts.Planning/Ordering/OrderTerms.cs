@@ -17,7 +17,7 @@ internal sealed class OrderTerms
         Stepped = [.. problem.Offers.Where(offer => offer.Steps.Count > 0 && offer.Available != 0)];
         itemSuppliers = [.. problem.Design.Items.Where(item => item.Supplier is not null).Select(item => Slug.Of(item.Supplier!)).Where(name => name.Length > 0)];
         items = problem.Design.Items.Where(item => item.Supplier is not null).GroupBy(item => Slug.Of(item.Supplier!), StringComparer.Ordinal)
-            .ToDictionary(group => group.Key, group => group.Sum(item => (item.UnitPrice * item.Quantity).MinorUnits), StringComparer.Ordinal);
+            .ToDictionary(group => group.Key, group => group.Sum(item => item.Cost.MinorUnits), StringComparer.Ordinal);
         var suppliers = problem.Offers.Where(offer => offer.Available != 0).Select(offer => Slug.Of(offer.Supplier)).ToHashSet(StringComparer.Ordinal);
         var stopsCount = problem.Shop.SecondStop > Money.Zero && suppliers.Union(itemSuppliers).Count() > 1;
         mattering = [.. suppliers.Where(supplier => stopsCount || SupplierOrders.TermsOf(problem, supplier).Any)];

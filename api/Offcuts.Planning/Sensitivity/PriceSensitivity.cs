@@ -11,7 +11,7 @@ namespace Offcuts.Planning.Sensitivity;
 /// pattern of a board at these prices is what the program would pay for the board. That overrates single boards, because whoever buys buys whole ones:
 /// the best of them are planned for again, each as one more board in stock.
 /// </summary>
-internal sealed class PriceSensitivity(PlanningProblem problem, Plan plan, PlanLimits limits, CancellationToken cancellation)
+internal sealed class PriceSensitivity(PlanningProblem problem, Plan plan, PlanLimits limits, Solving solve, CancellationToken cancellation)
 {
     private const int MostRounds = 200;
 
@@ -44,11 +44,11 @@ internal sealed class PriceSensitivity(PlanningProblem problem, Plan plan, PlanL
 
     private Money Saves(Board board, TimeSpan budget)
     {
-        var other = Planner.SolveOne(
+        var other = solve(
             problem with { Stock = [.. problem.Stock, board], Builds = [], Earlier = new EarlierPlan(problem, plan) }, limits with { Budget = budget }, null, cancellation);
         // What is cheaper without using the board is a better plan, and nothing that the board saves.
         var counts = other.Boards.Any(cut => cut.BoardId == board.Id)
-            && other.Missing.Sum(missing => missing.Quantity) <= plan.Missing.Sum(missing => missing.Quantity) && other.Outlay < plan.Outlay;
+            && other.MissingCount <= plan.MissingCount && other.Outlay < plan.Outlay;
         return counts ? plan.Outlay - other.Outlay : Money.Zero;
     }
 
@@ -56,7 +56,8 @@ internal sealed class PriceSensitivity(PlanningProblem problem, Plan plan, PlanL
     {
         var boards = Candidates.Of(problem, plan);
         var wanted = Made();
-        var model = new ModelBuilder(problem).Build(wanted);
+        var counted = problem with { Stock = CountedStock.Of(problem) };
+        var model = new ModelBuilder(counted).Build(wanted);
         if (boards.Count == 0 || model.Rows.Count == 0)
         {
             return [];
@@ -68,7 +69,7 @@ internal sealed class PriceSensitivity(PlanningProblem problem, Plan plan, PlanL
         var prices = Pricing.PriceList.FromDuals(model.Rows, master.CoverDuals, need, 0);
 
         // The rows depend on what is made alone, so the prices are those of the model with the boards as well.
-        var with = new ModelBuilder(problem with { Stock = [.. problem.Stock, .. boards] }).Build(wanted);
+        var with = new ModelBuilder(counted with { Stock = [.. counted.Stock, .. boards] }).Build(wanted);
         var values = new PatternPricer(with).BestValues(prices);
         return [.. boards.Select(board => (board, new Money((long)Math.Floor(Math.Min(
             plan.Outlay.MinorUnits, with.Boards.Where(type => type.Boards.Any(each => each.Id == board.Id)).Select(type => values[type.Index]).DefaultIfEmpty(0).Max())))))];

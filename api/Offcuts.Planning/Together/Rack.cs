@@ -87,7 +87,7 @@ internal sealed class Rack
             Counts = PartCounts.Of(problem, cuts, missing),
             Warnings = Explaining.Warnings.Of(problem, cuts),
             WoodCost = new Money(purchases.Sum(purchase => purchase.Cost.MinorUnits)),
-            ItemCost = new Money(problem.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity)),
+            ItemCost = problem.Design.ItemCost,
             WoodBound = Money.Zero,
             WorthConsumed = PlanWriter.Consumed(problem, cuts),
             WorthReturned = new Money(cuts.Sum(cut => PlanWriter.Returned(problem, cut))),

@@ -100,7 +100,7 @@ internal sealed class TogetherSearch(PlanningProblem problem, PlanLimits limits,
         var trips = order.Zip(rack.Plans).Sum(each => SupplierOrders.Of(problem with { Design = JointDesign.Only(problem.Design, each.First) }, each.Second.Purchases).Count(one => !one.IsAnywhere));
         var stops = problem.Shop.SecondStop * Math.Max(0, trips - 1);
         return new BuildOrder(
-            order, rack.Plans.Sum(plan => plan.Missing.Sum(missing => missing.Quantity)),
+            order, rack.Plans.Sum(plan => plan.MissingCount),
             new Money(rack.Plans.Sum(plan => plan.TotalCost.MinorUnits)),
             new Money(rack.Plans.Sum(plan => plan.WoodCost.MinorUnits + plan.ChargeCost.MinorUnits)) + stops);
     }
@@ -120,7 +120,7 @@ internal sealed class TogetherSearch(PlanningProblem problem, PlanLimits limits,
 
     /// <summary>What is missing of the first build, then of the second and so on, then the outlay, then the wood: where stock does not suffice, the first is served first.</summary>
     private Ranked Rank(Plan plan) => new(
-        [.. problem.Builds.Select(build => plan.Missing.Where(missing => JointDesign.IsOf(missing.Name, build)).Sum(missing => missing.Quantity))],
+        [.. problem.Builds.Select(plan.MissingCountOf)],
         plan.Outlay.MinorUnits, plan.WorthConsumed.MinorUnits - plan.WorthReturned.MinorUnits);
 
     private sealed record Ranked(IReadOnlyList<int> Missing, long Outlay, long Worth) : IComparable<Ranked>

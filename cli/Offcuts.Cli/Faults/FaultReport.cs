@@ -124,7 +124,6 @@ internal static partial class FaultReport
         ErrorCode.Invalid => "invalid",
         ErrorCode.NotFound => "not-found",
         ErrorCode.Conflict => "conflict",
-        ErrorCode.PlanRejected => "internal",
         ErrorCode.DataIntegrity => "data-integrity",
     };
 

@@ -19,7 +19,7 @@ internal static class RivalPlan
             GlueUps = GlueUps(problem, boards),
             Purchases = purchases,
             WoodCost = cost,
-            ItemCost = new Money(problem.Design.Items.Sum(item => item.UnitPrice.MinorUnits * item.Quantity)),
+            ItemCost = problem.Design.ItemCost,
             WoodBound = Money.Zero,
             WorthConsumed = new Money(sawn.Where(board => board.Source.Board is not null).Sum(board => Worth.OfBoard(
                 board.Source.Board!, problem.Rates.Of(board.Source.Species), problem.Shop.KeptOf(board.Source.Species), problem.Today).MinorUnits)),

@@ -1,6 +1,7 @@
 using Offcuts.Auditing;
 using Offcuts.Domain;
 using Offcuts.Planning.Finding;
+using Offcuts.Planning.Fitting;
 using Offcuts.Testing;
 using Xunit;
 
@@ -49,6 +50,33 @@ public class SameAsPlansTests
         Assert.True(found >= 20 && not >= 20, $"Only {found} were found and {not} not.");
     }
 
+    /// <summary>However many other boards there are: a search among all of them, and a look at one of them, say the same of it.</summary>
+    [Theory]
+    [InlineData(7400)]
+    [InlineData(7500)]
+    public void A_board_gives_as_many_as_it_is_said_to_be_of_use_for(int first)
+    {
+        var (several, turned) = (0, 0);
+        foreach (var seed in Enumerable.Range(first, 40))
+        {
+            var shop = RandomShops.Create(seed, RandomShops.Kind(seed, seed % 2 == 0 ? ShopScale.Workshop : ShopScale.Tiny));
+            shop = seed % 3 == 0 ? shop : RandomCondition.Applied(seed % 3 == 1 ? shop : RandomDefects.Add(shop, seed), seed);
+            foreach (var part in shop.Design.Parts.Take(3).Select(Alone).Select(part => part with { Layers = 1, Grain = seed % 4 == 0 ? Grain.Free : part.Grain }))
+            {
+                var problem = shop with { Offers = [], Design = new Design { Name = "find", Parts = [part] } };
+                var found = BoardFinder.Find(problem, int.MaxValue).Fits.ToDictionary(fit => fit.Board.Id, fit => fit.Gives, StringComparer.Ordinal);
+                foreach (var board in problem.Stock)
+                {
+                    var use = BoardUses.Of(board, problem.Design, problem.Shop, problem.Rates).Sum(each => each.Count);
+                    Assert.True(use == found.GetValueOrDefault(board.Id), $"seed {seed}: {board.Id} is of use for {use} {part.Name}, found {found.GetValueOrDefault(board.Id)}.");
+                    (several, turned) = (several + (use > 1 ? 1 : 0), turned + (use > 1 && part.Grain == Grain.Free ? 1 : 0));
+                }
+            }
+        }
+
+        Assert.True(several >= 50 && turned >= 10, $"Only {several} gave several, {turned} of them of a part that may be turned.");
+    }
+
     private static int Made(PlanningProblem problem, Board board, int count)
     {
         var alone = problem with
@@ -58,7 +86,7 @@ public class SameAsPlansTests
         };
         var plan = Planner.Solve(alone, Limits);
         Assert.Empty(Auditor.Audit(alone, plan));
-        return count - plan.Missing.Sum(missing => missing.Quantity);
+        return count - plan.MissingCount;
     }
 
     // Its finish group is not asked for, nor more pieces and spares.

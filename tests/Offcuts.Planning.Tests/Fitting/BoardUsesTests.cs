@@ -21,7 +21,7 @@ public class BoardUsesTests
             var design = new Design { Name = "one", Parts = [PublishedProblems.CreatePart("piece", along, across, 3)] };
             var expected = (length + kerf) / (along + kerf) * ((width + kerf) / (across + kerf));
 
-            var found = BoardUses.Of(DesignReachTests.Sheet("AAA", length, width), design, Plain with { Kerf = Length.FromMillimetres(kerf) });
+            var found = BoardUses.Of(DesignReachTests.Sheet("AAA", length, width), design, Plain with { Kerf = Length.FromMillimetres(kerf) }, WorthRates.Default);
 
             var count = found.Count == 0 ? 0 : found[0].Count;
             Assert.True(expected == count, $"seed {seed}: {expected} of {along} x {across} from {length} x {width}, not {count}");
@@ -61,7 +61,7 @@ public class BoardUsesTests
             Panels = [new Panel { Name = "top", Finished = Size("3/4 x 20 x 38"), Species = ["white-ash"] }, new Panel { Name = "shelf", Finished = Size("3/4 x 4 x 18"), Species = ["white-ash"] }],
         };
 
-        var found = BoardUses.Of(board, design, new Shop());
+        var found = BoardUses.Of(board, design, new Shop(), WorthRates.Default);
 
         Assert.Equal(["rail", "top", "shelf"], found.Select(use => use.Name));
         // 18 1/2 in by 2 1/8 in blanks with a kerf of 1/8 in: two lengths of 40 in, and two widths of 6 in.
@@ -70,11 +70,11 @@ public class BoardUsesTests
         Assert.Equal(0, found[1].Count);
         Assert.InRange(found[1].StripWidth.Inches, 4m, 6m);
         Assert.True(found[2].Count >= 1);
-        Assert.Equal(["rail", "matched", "top", "shelf"], BoardUses.Of(board with { Batch = "log 3" }, design, new Shop()).Select(use => use.Name));
-        Assert.Empty(BoardUses.Of(board with { Size = Size("1/4 x 6 x 40"), Estimates = new Estimates(Thickness: true) }, design, new Shop()));
+        Assert.Equal(["rail", "matched", "top", "shelf"], BoardUses.Of(board with { Batch = "log 3" }, design, new Shop(), WorthRates.Default).Select(use => use.Name));
+        Assert.Empty(BoardUses.Of(board with { Size = Size("1/4 x 6 x 40"), Estimates = new Estimates(Thickness: true) }, design, new Shop(), WorthRates.Default));
     }
 
-    private static int Count(Board board, Part part) => BoardUses.Of(board, new Design { Name = "one", Parts = [part] }, Plain) is [var use] ? use.Count : 0;
+    private static int Count(Board board, Part part) => BoardUses.Of(board, new Design { Name = "one", Parts = [part] }, Plain, WorthRates.Default) is [var use] ? use.Count : 0;
 
     private static Part Part(string name, string size) => new() { Name = name, Quantity = 2, Finished = Size(size), Species = ["white-ash"] };
 

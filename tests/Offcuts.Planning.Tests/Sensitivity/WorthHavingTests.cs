@@ -13,7 +13,7 @@ public class WorthHavingTests
         var problem = Rails(3);
         var plan = Planner.Solve(problem, new PlanLimits(TimeSpan.FromSeconds(2)));
         Assert.Equal(1800, plan.WoodCost.MinorUnits);
-        var worth = Planner.WorthHaving(problem, plan, new PlanLimits(TimeSpan.FromSeconds(4)), 6);
+        var worth = Planner.WorthHaving(problem, plan, new PlanLimits(TimeSpan.FromSeconds(4)), 6, Planner.Solve);
 
         // The smallest that will do is a rail's blank, in steps of 5 mm: 612.7 x 66.35.
         Assert.Equal((900, Size(70, 615)), (worth[0].Saves.MinorUnits, worth[0].Size));
@@ -27,7 +27,7 @@ public class WorthHavingTests
         // Two rails take one board however small an offcut for one of them is.
         var problem = Rails(2);
         var plan = Planner.Solve(problem, new PlanLimits(TimeSpan.FromSeconds(2)));
-        var worth = Planner.WorthHaving(problem, plan, new PlanLimits(TimeSpan.FromSeconds(4)), 8);
+        var worth = Planner.WorthHaving(problem, plan, new PlanLimits(TimeSpan.FromSeconds(4)), 8, Planner.Solve);
         Assert.Contains(worth, each => each.Size == Size(70, 615) && each.Saves == Money.Zero && each.Estimate > Money.Zero);
         Assert.Contains(worth, each => each.Size == Size(70, 1230) && each.Saves.MinorUnits == 900);
     }
@@ -37,7 +37,7 @@ public class WorthHavingTests
     {
         var problem = Rails(1) with { Stock = [new Board { Id = "A", Species = "white-ash", Size = Size(100, 1400), LoggedAt = default }] };
         var plan = Planner.Solve(problem, new PlanLimits(TimeSpan.FromSeconds(2)));
-        Assert.Empty(Planner.WorthHaving(problem, plan, new PlanLimits(TimeSpan.FromSeconds(1)), 6));
+        Assert.Empty(Planner.WorthHaving(problem, plan, new PlanLimits(TimeSpan.FromSeconds(1)), 6, Planner.Solve));
     }
 
     [Fact]
@@ -48,7 +48,7 @@ public class WorthHavingTests
         {
             var problem = RandomShops.Create(seed, RandomShops.Kind(seed, ShopScale.Tiny) with { MustBuy = true });
             var plan = Planner.Solve(problem, new PlanLimits(TimeSpan.FromMilliseconds(400)));
-            foreach (var each in Planner.WorthHaving(problem, plan, new PlanLimits(TimeSpan.FromMilliseconds(900)), 3))
+            foreach (var each in Planner.WorthHaving(problem, plan, new PlanLimits(TimeSpan.FromMilliseconds(900)), 3, Planner.Solve))
             {
                 // The same shop planned anew with the board in stock: its bound may not be above what the saving leaves.
                 var board = new Board { Id = "extra", Kind = each.Kind, Species = each.Species, Size = each.Size, Surface = each.Surface, Ends = Ends.BothSound, LoggedAt = default };

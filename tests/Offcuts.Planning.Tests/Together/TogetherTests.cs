@@ -66,7 +66,7 @@ public class TogetherTests
             var plan = Planner.Solve(problem, new PlanLimits(TimeSpan.FromMilliseconds(1500)));
             var findings = Auditor.Audit(problem, plan);
             Assert.True(findings.Count == 0, FormattableString.Invariant($"seed {seed}: {string.Join("; ", findings)}"));
-            var missing = plan.Missing.Sum(part => part.Quantity);
+            var missing = plan.MissingCount;
             foreach (var order in plan.OneAfterAnother.Where(order => order.MissingPieces <= missing))
             {
                 compared++;

@@ -22,9 +22,9 @@ public sealed record BuildShare(string Build, IReadOnlyList<int> Boards, int Pie
             build,
             [.. plan.Boards.Where(board => board.Pieces.Any(piece => IsOf(piece, build))).Select(board => board.Number)],
             plan.Boards.Sum(board => board.Pieces.Where(piece => IsOf(piece, build)).Sum(piece => piece is PartPiece part ? part.Copies.Count : 1)),
-            plan.Missing.Where(missing => JointDesign.IsOf(missing.Name, build)).Sum(missing => missing.Quantity),
+            plan.MissingCountOf(build),
             new Money(wood[build]),
-            new Money(problem.Design.Items.Where(item => JointDesign.IsOf(item.Name, build)).Sum(item => (item.UnitPrice * item.Quantity).MinorUnits))))];
+            new Money(problem.Design.Items.Where(item => JointDesign.IsOf(item.Name, build)).Sum(item => item.Cost.MinorUnits))))];
     }
 
     private static void Share(IReadOnlyList<string> builds, BoardCut board, Money price, Dictionary<string, long> wood)

@@ -1,0 +1,138 @@
+using System.Net;
+using System.Text.Json;
+using Offcuts.Auditing;
+using Offcuts.Planning;
+
+namespace Offcuts.Host.Tests;
+
+// Requests that keep the processors busy: how many at once, and that none of them lets a plan out that was not audited.
+public sealed class HeavyWorkTests : OwnService
+{
+    private const string Wood = """
+        "stock":[],"offers":[{"id":"y/a","supplier":"y","species":"white-ash","thicknessMm":25,"name":null,"kind":"solid","surface":"rough","appearance":"clear",
+         "byThePiece":{"widthMm":100,"lengthMm":1400,"price":9}}],"shop":{"unit":"millimetre"}
+        """;
+
+    private const string Rails = """{"name":"Rails","parts":[{"name":"rail","quantity":3,"thicknessMm":20,"widthMm":60,"lengthMm":600,"species":["white-ash"]}]}""";
+
+    private readonly ManualResetEventSlim free = new(initialState: true);
+    private readonly SemaphoreSlim begun = new(0);
+    private bool rejecting;
+
+    protected override HostSettings Change(HostSettings settings) => settings with
+    {
+        HeavyPatience = TimeSpan.FromSeconds(4),
+        Solve = (problem, limits, progress, cancellation) =>
+        {
+            begun.Release();
+            free.Wait(TimeSpan.FromSeconds(15), cancellation);
+            return Planner.Solve(problem, limits, progress, cancellation);
+        },
+        Audit = (problem, plan) => rejecting ? [new AuditFinding(AuditRule.OnBoard, "planted")] : Auditor.Audit(problem, plan),
+    };
+
+    [Fact]
+    public async Task Searches_are_answered_one_at_a_time_and_looks_beside_them()
+    {
+        await StoreAsync();
+        var plan = await PlanAsync();
+        free.Reset();
+        var ranking = Streamed();
+        Assert.True(await begun.WaitAsync(TimeSpan.FromSeconds(10)), "The ranking never began to plan.");
+
+        await Task.WhenAll(new[]
+        {
+            ("GET", "/v1/fits", null),
+            ("GET", $"/v1/plans/{plan}/worth-having", null),
+            ("POST", "/v1/fills", """{"design":"rails"}"""),
+            ("POST", "/v1/mixes", """{"designs":[{"design":"rails"},{"design":"others"}]}"""),
+            ("POST", "/v1/stretches", """{"design":"rails","parameter":"width"}"""),
+        }.Select(async asked =>
+        {
+            var (method, path, body) = asked;
+            var refused = await Service.SendAsync(method, path, body);
+            Assert.Equal((path, HttpStatusCode.TooManyRequests, TimeSpan.FromSeconds(5)), (path, refused.StatusCode, refused.Headers.RetryAfter!.Delta!.Value));
+            Assert.Equal("/problems/too-many-requests", (await Service.ProblemAsync(refused)).GetProperty("type").GetString());
+        }));
+
+        foreach (var look in new[] { "/v1/boards/find?text=20mm%20x%2060mm%20x%20600mm%20white%20ash", "/v1/cull", "/v1/boards" })
+        {
+            Assert.Equal(HttpStatusCode.OK, (await Service.SendAsync("GET", look)).StatusCode);
+        }
+
+        // A turn lasts until the last event of a stream, and no longer.
+        free.Set();
+        using (var answer = await ranking)
+        {
+            Assert.Contains("event: end", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        }
+
+        Assert.Equal(HttpStatusCode.OK, (await Service.SendAsync("GET", "/v1/fits")).StatusCode);
+    }
+
+    [Fact]
+    public async Task A_request_waits_for_its_turn_for_a_moment()
+    {
+        await StoreAsync();
+        free.Reset();
+        var first = Service.SendAsync("GET", "/v1/fits");
+        Assert.True(await begun.WaitAsync(TimeSpan.FromSeconds(10)));
+        var second = Service.SendAsync("GET", "/v1/fits");
+        await Task.Delay(50);
+        free.Set();
+        Assert.Equal((HttpStatusCode.OK, HttpStatusCode.OK), ((await first).StatusCode, (await second).StatusCode));
+    }
+
+    [Fact]
+    public async Task What_would_be_worth_having_is_audited_too()
+    {
+        var plan = await PlanAsync();
+        Assert.Equal(9m, (await Service.GetAsync($"/v1/plans/{plan}/worth-having?budgetMs=3000")).GetProperty("items")[0].GetProperty("saves").GetDecimal());
+        rejecting = true;
+        await RefusedAsync("GET", $"/v1/plans/{plan}/worth-having?budgetMs=3000", null);
+    }
+
+    [Fact]
+    public async Task A_question_whose_plan_the_auditor_rejects_says_where_it_is_kept()
+    {
+        rejecting = true;
+        await RefusedAsync("POST", "/v1/fills", $$"""{"inline":{"stock":[{"id":"A","species":"white-ash","thicknessMm":25,"widthMm":100,"lengthMm":2000}],"design":{{Rails}} } }""");
+    }
+
+    private async Task RefusedAsync(string method, string path, string? body)
+    {
+        var answer = await Service.SendAsync(method, path, body);
+        Assert.Equal(HttpStatusCode.InternalServerError, answer.StatusCode);
+        var problem = await Service.ProblemAsync(answer);
+        Assert.Equal(("/problems/plan-rejected", "The auditor rejected a plan"), (problem.GetProperty("type").GetString(), problem.GetProperty("title").GetString()));
+        var kept = Assert.Single(Directory.GetFiles(Path.Combine(Path.GetDirectoryName(Service.DatabasePath)!, "rejected-plans")));
+        Assert.Contains(Path.GetFileName(kept), problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+        Assert.Equal("planted", JsonDocument.Parse(await File.ReadAllTextAsync(kept)).RootElement.GetProperty("findings")[0].GetProperty("detail").GetString());
+    }
+
+    private async Task StoreAsync()
+    {
+        await Service.ReadAsync(await Service.SendAsync("POST", "/v1/boards", """{"species":"white-ash","thicknessMm":25.4,"widthMm":100,"lengthMm":2000}"""), HttpStatusCode.Created);
+        await Service.ReadAsync(await Service.SendAsync("POST", "/v1/designs", Rails), HttpStatusCode.Created);
+    }
+
+    private async Task<string> PlanAsync()
+    {
+        var run = await Service.ReadAsync(
+            await Service.SendAsync("POST", "/v1/plans", $$"""{"budgetMs":3000,"inline":{ {{Wood}},"design":{{Rails}} } }""", prefer: "wait=15"), HttpStatusCode.Created);
+        Assert.Equal("done", run.GetProperty("state").GetString());
+        while (await begun.WaitAsync(0))
+        {
+            // Only what begins from here on counts.
+        }
+
+        return run.GetProperty("id").GetString()!;
+    }
+
+    private async Task<HttpResponseMessage> Streamed()
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/v1/fits");
+        request.Headers.Accept.ParseAdd("text/event-stream");
+        return await Service.Client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead);
+    }
+}
