@@ -15,7 +15,14 @@ internal readonly record struct ListedOutcome(bool IsDecided, int[]? Uses);
 /// than may be. First by a solver that reckons in whole numbers, for a moment; what that leaves open by one that is often
 /// faster but reckons in floating point, which is good enough for coefficients that are small whole numbers.
 /// </summary>
-internal sealed class ListedProgram(PlanningModel model, IReadOnlyList<Pattern> patterns, IReadOnlySet<int> free, Purchases purchases, long mostMoney)
+/// <param name="model">The model.</param>
+/// <param name="patterns">The patterns.</param>
+/// <param name="free">Rows that need not be covered.</param>
+/// <param name="surplus">How much of each row may be made beyond what is needed.</param>
+/// <param name="purchases">How many boards may be used.</param>
+/// <param name="mostMoney">What may be spent.</param>
+internal sealed class ListedProgram(
+    PlanningModel model, IReadOnlyList<Pattern> patterns, IReadOnlySet<int> free, long[] surplus, Purchases purchases, long mostMoney)
 {
     /// <summary>Work after which the exact solver gives up, in its own units (about seconds), so that it ends the same on every machine.</summary>
     private const double MostWork = 0.15;
@@ -96,7 +103,9 @@ internal sealed class ListedProgram(PlanningModel model, IReadOnlyList<Pattern> 
     {
         foreach (var row in model.Rows.Where(row => !free.Contains(row.Index)))
         {
-            yield return new(Terms(pattern => Math.Min(row.Needed, pattern.Cover.FirstOrDefault(cover => cover.Row == row.Index).Amount)), row.Needed, int.MaxValue);
+            yield return new(
+                Terms(pattern => Math.Min(row.Needed, pattern.Cover.FirstOrDefault(cover => cover.Row == row.Index).Amount)),
+                row.Needed, Math.Min(int.MaxValue, row.Needed + surplus[row.Index]));
         }
 
         foreach (var supply in model.Supplies)

@@ -10,11 +10,20 @@ namespace Offcuts.Planning.Bounds;
 /// that lack less than known - L. All of them are listed, and the integer program over the list tells whether there is such a plan
 /// (the enumeration of columns by reduced cost that is usual in vehicle routing: Baldacci, Christofides and Mingozzi 2008).
 /// </summary>
-internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, SearchClock clock, Action<Pattern> listed)
+/// <param name="model">The model.</param>
+/// <param name="pricer">Prices and lists patterns.</param>
+/// <param name="clock">How much of the time is left.</param>
+/// <param name="listed">Told of the patterns where the program over them could not be solved.</param>
+/// <param name="mostEffort">Steps after which a listing is given up.</param>
+internal sealed class PatternListing(
+    PlanningModel model, PatternPricer pricer, SearchClock clock, Action<Pattern> listed, long mostEffort = PatternListing.MostEffort)
 {
-    private const int MostEffort = 8_000_000;
-    private const int MostPatterns = 5_000;
+    private const long MostEffort = 8_000_000;
+    private const int MostPatterns = 15_000;
     private const int ManyPatterns = 1_500;
+
+    /// <summary>More patterns than this would slow the dives down.</summary>
+    private const int MostKept = 5_000;
     private const int ShareOfMany = 8;
 
     /// <summary>Prices below this part of the cheapest board's are raised to it, so that no part is left out of the patterns because it is free.</summary>
@@ -30,7 +39,8 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
     {
         var until = clock.Elapsed + limit;
         var (settled, found) = Settle(duals, LeastPrice(), node, bound, known, until);
-        return settled < known && found is null && !clock.IsOver && clock.Elapsed < until && Array.Exists(duals, dual => dual <= LeastPrice())
+        return settled < known && found is null && !clock.IsOver && clock.Elapsed < until
+            && model.Rows.Any(row => row.Needed > 0 && duals[row.Index] <= LeastPrice())
             ? Settle(duals, 0, node, bound, known, until)
             : (settled, found);
     }
@@ -55,36 +65,46 @@ internal sealed class PatternListing(PlanningModel model, PatternPricer pricer, 
 
         var least = values.Select(value => value - (known - 1 - own)).ToArray();
         var boards = model.Boards.Where(board => node.OfSupply(board.Supply).Most > 0 && node.OfBoard(board).Most > 0).ToHashSet();
-        var effort = new ListingEffort(MostEffort, () => clock.Left <= TimeSpan.Zero || clock.Elapsed > until || clock.Cancellation.IsCancellationRequested);
+        var effort = new ListingEffort(mostEffort, () => clock.Left <= TimeSpan.Zero || clock.Elapsed > until || clock.Cancellation.IsCancellationRequested);
         var patterns = pricer.Near(prices, boards, least, effort, out var exact);
         if (effort.IsCutShort)
         {
             clock.NoteCutShort();
         }
 
-        var free = model.Rows.Where(row => prices.Piece[row.Index] + prices.PerTick[row.Index] <= 0).Select(row => row.Index).ToHashSet();
+        var free = model.Rows.Where(row => row.Needed > 0 && prices.Piece[row.Index] + prices.PerTick[row.Index] <= 0).Select(row => row.Index).ToHashSet();
         if (patterns is not null && free.Count > 0)
         {
             // A board may be bought for what is free alone.
             patterns.AddRange(boards.Where(board => board.Price > 0).OrderBy(board => board.Index).Select(board => PatternFactory.Create(model, board, ripFirst: false, [])));
         }
 
-        return patterns is null || patterns.Count > MostPatterns ? (bound, null) : Solve(patterns, free, exact, node, bound, known, until - clock.Elapsed);
+        return patterns is null || patterns.Count > MostPatterns
+            ? (bound, null)
+            : Solve(patterns, free, Surplus(prices, known - 1 - own), exact, node, bound, known, until - clock.Elapsed);
     }
 
-    private (double Bound, Solution? Found) Solve(List<Pattern> patterns, HashSet<int> free, bool exact, Purchases node, double bound, long known, TimeSpan limit)
+    /// <summary>
+    /// How many pieces too many such a plan can make of each row at most: they add their price to what it costs above the bound as well. Where that is
+    /// none, the program must cover exactly, which makes it much easier to solve.
+    /// </summary>
+    private long[] Surplus(PriceList prices, double gap) => [.. model.Rows.Select(row =>
+        prices.Piece[row.Index] * int.MaxValue > gap ? (long)(Math.Max(0, gap) / prices.Piece[row.Index]) : int.MaxValue)];
+
+    private (double Bound, Solution? Found) Solve(
+        List<Pattern> patterns, HashSet<int> free, long[] surplus, bool exact, Purchases node, double bound, long known, TimeSpan limit)
     {
         // With many patterns diving over them finds a plan sooner than the program does.
         var most = patterns.Count > ManyPatterns ? clock.Left / ShareOfMany : clock.Left;
         var time = limit < most ? limit : most;
-        var outcome = new ListedProgram(model, patterns, free, node, known - 1).Solve(time, out var cutShort);
+        var outcome = new ListedProgram(model, patterns, free, surplus, node, known - 1).Solve(time, out var cutShort);
         if (cutShort)
         {
             clock.NoteCutShort();
         }
 
         // What is left open is at least good to know for the dives.
-        foreach (var pattern in exact && !outcome.IsDecided ? patterns.Where(pattern => pattern.Cover.Length > 0) : [])
+        foreach (var pattern in exact && !outcome.IsDecided && patterns.Count <= MostKept ? patterns.Where(pattern => pattern.Cover.Length > 0) : [])
         {
             listed(pattern);
         }

@@ -76,7 +76,7 @@ internal sealed class PurchaseProgram(PlanningModel model, PatternPricer pricer,
         var corners = new List<double[]> { Duals };
         for (var corner = 0; corner < Corners; corner++)
         {
-            master.AskForMore([.. model.Rows.Select(_ => MostMore * random.NextDouble())]);
+            master.AskForMore([.. model.Rows.Select(row => row.Needed > 0 ? MostMore * random.NextDouble() : 0)]);
             for (var round = 0; round < RoundsPerCorner && !clock.IsOver && master.Solve(); round++)
             {
                 if (!Price(master))

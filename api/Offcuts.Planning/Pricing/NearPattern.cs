@@ -17,12 +17,40 @@ internal sealed record Made(int[] Counts)
     });
 
     /// <summary>All pieces together.</summary>
-    public int Total => Counts.Sum();
+    public int Total => total ??= Counts.Sum();
+
+    private int? total;
+    private ulong? signature;
+
+    /// <summary>A bit for every row that it makes a piece of, rows sharing bits: what makes something else besides has a bit that the other lacks, mostly.</summary>
+    private ulong Signature
+    {
+        get
+        {
+            if (signature is null)
+            {
+                var bits = 0UL;
+                for (var row = 0; row < Counts.Length; row++)
+                {
+                    bits |= Counts[row] > 0 ? 1UL << (row & 63) : 0;
+                }
+
+                signature = bits;
+            }
+
+            return signature.Value;
+        }
+    }
 
     public static Made Nothing(int rows) => new(new int[rows]);
 
     public bool Covers(Made other)
     {
+        if ((other.Signature & ~Signature) != 0)
+        {
+            return false;
+        }
+
         for (var row = 0; row < Counts.Length; row++)
         {
             if (Counts[row] < other.Counts[row])

@@ -285,15 +285,22 @@ internal sealed class ComponentSearch
         }
     }
 
-    /// <summary>Two dives, and for each the integer program on what its last boards should make.</summary>
+    /// <summary>Two dives, each completed for the least total where few totals are possible, else with the integer program on what its last boards should make.</summary>
     private void DiveTwice(int discrepancies)
     {
         var (best, known) = (Best, hand.Patterns());
+        var target = best is { IsComplete: true } && !IsProved && leastTotal.IsWorthwhile(RoundedBound, best.Money) ? RoundedBound : (long?)null;
+        var most = best?.Cuts.Sum(cut => cut.Count) ?? 0;
         two.Run(n => (pricing, dice, found) =>
         {
             var met = new List<Pattern>();
             var dive = new Dive(Model, pricing, known, clock, Meet);
             var dived = dive.Run(discrepancies + n == 0 ? null : best, discrepancies + n, dice);
+            if (target is { } least && new Completion(Model, clock).Run(dive.Cuts, most, least, [.. known, .. met]) is { } completed)
+            {
+                return [completed];
+            }
+
             var beaten = dived is not null && dived.Beats(best) ? dived : best;
             return [dived, beaten is { IsComplete: true } && dive.Sound.Count > 0
                 ? new Rebuilding(Model, pricing, [.. known, .. met], clock, found).Run(dive.Sound, beaten, PoolGoal.Money, dice)

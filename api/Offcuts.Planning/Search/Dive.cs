@@ -22,6 +22,11 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
     /// </summary>
     public IReadOnlyList<(Pattern Pattern, int Count)> Sound { get; private set; } = [];
 
+    /// <summary>All cuts of the last dive, in the order in which they were fixed.</summary>
+    public IReadOnlyList<(Pattern Pattern, int Count)> Cuts => cuts;
+
+    private readonly List<(Pattern Pattern, int Count)> cuts = [];
+
     /// <summary>
     /// One dive; null if time ran out or it cannot beat the incumbent. <paramref name="discrepancies"/> says how often the
     /// second choice is taken instead of the first, as <paramref name="random"/> decides where.
@@ -30,7 +35,7 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
     {
         using var master = new MasterProblem(model, CostWeights.Blend(model));
         var rest = new Remainder(model);
-        var cuts = new List<(Pattern, int)>();
+        cuts.Clear();
         var spent = 0.0;
         var limit = double.PositiveInfinity;
         Sound = [];
