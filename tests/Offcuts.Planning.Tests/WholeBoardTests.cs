@@ -36,7 +36,7 @@ public class WholeBoardTests
             var problem = Create(seed, boards: 40, mostPieces: 3);
             var model = new ModelBuilder(problem).Build(Wanted.All(problem.Design));
             var (pricer, clock, met) = (new PatternPricer(model), new SearchClock(TimeSpan.FromSeconds(30), CancellationToken.None), new List<Pattern>());
-            var start = GreedyStart.Run(model, pricer, clock, [], met.AddRange);
+            var start = GreedyStart.Run(model, pricer, clock, [], met.Add);
             var dive = new Dive(model, pricer, met, clock, met.Add);
             dive.Run(null, 0, new Random(seed));
             if (new Completion(model, clock).Run(dive.Cuts, start.Cuts.Sum(cut => cut.Count), 40, met) is { } plan)

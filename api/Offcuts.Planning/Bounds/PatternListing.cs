@@ -89,7 +89,7 @@ internal sealed class PatternListing(
     /// none, the program must cover exactly, which makes it much easier to solve.
     /// </summary>
     private long[] Surplus(PriceList prices, double gap) => [.. model.Rows.Select(row =>
-        prices.Piece[row.Index] * int.MaxValue > gap ? (long)(Math.Max(0, gap) / prices.Piece[row.Index]) : int.MaxValue)];
+        prices.Piece[row.Index] > 0 ? (long)Math.Min(int.MaxValue, Math.Max(0, gap) / prices.Piece[row.Index]) : int.MaxValue)];
 
     private (double Bound, Solution? Found) Solve(
         List<Pattern> patterns, HashSet<int> free, long[] surplus, bool exact, Purchases node, double bound, long known, TimeSpan limit)
