@@ -28,6 +28,7 @@ public static class CutSheet
         "body", null,
         SummarySection.Of(document),
         CautionSection.Missing(document),
+        ChangesSection.Of(document),
         ShoppingSection.Of(document),
         RackSection.Of(document),
         CountSection.Of(document),

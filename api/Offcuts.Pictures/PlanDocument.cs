@@ -10,9 +10,10 @@ namespace Offcuts.Pictures;
 /// <param name="MadeAt">When it was made.</param>
 /// <param name="Catalogue">The species at hand, for their names; null for those of the reference data alone.</param>
 /// <param name="MadeWith">What it was made with of all that its design leaves open, in words; null if that is nothing.</param>
+/// <param name="EarlierId">Id of the plan that it started from, which <see cref="PlanningProblem.Earlier"/> has; null if it started from none.</param>
 public sealed record PlanDocument(
     Plan Plan, PlanningProblem Problem, string PlanId, string DesignVersion, DateTimeOffset MadeAt, SpeciesCatalogue? Catalogue = null,
-    string? MadeWith = null)
+    string? MadeWith = null, string? EarlierId = null)
 {
     /// <summary>The unit in which its sizes are shown.</summary>
     internal DisplayUnit Unit => Problem.Shop.Unit;

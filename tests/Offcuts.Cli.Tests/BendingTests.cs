@@ -72,7 +72,7 @@ public sealed class BendingTests : IDisposable
         await offcuts.RunAsync("boards", "add", "3/4 x 5 1/2 x 48", "--species", "white-ash", "--surface", "surfaced");
         await offcuts.RunAsync(["designs", "add", "-"], Shelf, null);
 
-        var answer = await offcuts.RunAsync("stretch", "bending-shelf", "length", "--time", "8s");
+        var answer = await offcuts.RunAsync("stretch", "bending-shelf", "length", "--budget", "8s");
 
         // By hand: 48 in less the shop's 1/2 in for surfaced lengths is 47 1/2; 4 more, and the largest step is 51 1/2.
         Assert.True(answer.Code == 0, answer.Err);
@@ -89,6 +89,13 @@ public sealed class BendingTests : IDisposable
         Assert.Equal(3, none.Code);
         Assert.Contains("Proved: no value needs no wood to be bought.", none.Out, StringComparison.Ordinal);
         Assert.Equal(2, (await offcuts.RunAsync("stretch", "bending-shelf", "width")).Code);
+
+        // A budget is a time, as it is for every command; money is what may be spent.
+        var within = await offcuts.RunAsync("stretch", "bending-shelf", "length", "--spend", "0.50");
+        Assert.Contains("51 1/2\" is the largest value that stays within 0.50 USD.", within.Out, StringComparison.Ordinal);
+        var money = await offcuts.RunAsync("stretch", "bending-shelf", "length", "--budget", "40");
+        Assert.Equal(2, money.Code);
+        Assert.Contains("--budget: '40' is no time. Give a number with its unit", money.Err, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -65,16 +65,10 @@ public sealed class LogTests : IDisposable
     public async Task A_line_and_a_file_at_once_are_refused() =>
         Assert.Equal(2, (await offcuts.RunAsync("boards", "log", "ash", "--file", "pile.txt")).Code);
 
-    // util-linux's script(1) gives the program a terminal of its own.
-    [Fact]
+    [TerminalFact]
     public async Task At_a_terminal_line_after_line_is_asked_for_and_the_last_can_be_taken_back()
     {
-        if (!OperatingSystem.IsLinux() || !File.Exists("/usr/bin/script"))
-        {
-            return;
-        }
-
-        using var process = offcuts.Start("/usr/bin/script", ["-qec", "\"$OFFCUTS_PROGRAM\" boards log", "/dev/null"]);
+        using var process = offcuts.Start(Needing.Script, ["-qec", "\"$OFFCUTS_PROGRAM\" boards log", "/dev/null"]);
         // Up recalls the line before, which is logged again; the one after the slip is taken back.
         await process.StandardInput.WriteAsync("4/4 x 7 x 62 walnut, rack 2\r\u001b[A\u001b[F\r4/4 x 7 rouhg x 1\r5/4 x 3 x 20\rundo\r2 @ 5/4 x 3 x 21\rtotal\rdone\r");
         await process.StandardInput.FlushAsync();

@@ -53,14 +53,9 @@ public sealed class ServerTests : IDisposable
         }
     }
 
-    [Fact]
+    [UnixFact]
     public async Task SIGTERM_ends_a_server_in_order()
     {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
         var (server, _) = await offcuts.ServeAsync();
         using var serving = server;
         using var kill = System.Diagnostics.Process.Start("kill", ["-TERM", server.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);

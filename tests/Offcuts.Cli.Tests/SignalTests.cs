@@ -13,14 +13,9 @@ public sealed partial class SignalTests : IDisposable
 
     public void Dispose() => offcuts.Dispose();
 
-    [Fact]
+    [LinuxFact]
     public async Task A_search_listens_nowhere_and_ends_with_143_by_SIGTERM()
     {
-        if (!OperatingSystem.IsLinux())
-        {
-            return;
-        }
-
         await offcuts.RunAsync("demo", "--keep", "shop");
         LongSearch.Write(offcuts.Folder);
         using var plan = offcuts.Start(["plan", LongSearch.File, "--data", "shop", "--budget", "60s"]);

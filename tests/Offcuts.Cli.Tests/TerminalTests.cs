@@ -6,8 +6,7 @@ public sealed class TerminalTests : IDisposable
 
     public void Dispose() => offcuts.Dispose();
 
-    // util-linux's script(1) gives the program a terminal of its own.
-    [Theory]
+    [TerminalTheory]
     [InlineData(null, null, "", true)]
     [InlineData("NO_COLOR", "", "", true)]
     [InlineData("NO_COLOR", "1", "", false)]
@@ -15,13 +14,8 @@ public sealed class TerminalTests : IDisposable
     [InlineData(null, null, " --no-color", false)]
     public async Task Escapes_go_to_a_terminal_unless_they_are_unwanted(string? name, string? value, string option, bool coloured)
     {
-        if (!OperatingSystem.IsLinux() || !File.Exists("/usr/bin/script"))
-        {
-            return;
-        }
-
         using var process = offcuts.Start(
-            "/usr/bin/script", ["-qec", $"\"$OFFCUTS_PROGRAM\" boards --help{option}", "/dev/null"],
+            Needing.Script, ["-qec", $"\"$OFFCUTS_PROGRAM\" boards --help{option}", "/dev/null"],
             name is null ? null : new() { [name] = value });
         process.StandardInput.Close();
         var outcome = await Program.FinishAsync(process);
@@ -39,14 +33,9 @@ public sealed class TerminalTests : IDisposable
         Assert.DoesNotContain('\u001b', help.Out + fault.Err);
     }
 
-    [Fact]
+    [UnixFact]
     public async Task A_reader_that_leaves_early_is_no_fault()
     {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
         using var process = offcuts.Start("/bin/sh", ["-c", "\"$OFFCUTS_PROGRAM\" species list; echo $? >&2"]);
         process.StandardInput.Close();
         process.StandardOutput.Close();

@@ -39,6 +39,30 @@ public class CutSheetTests
         Assert.Contains(page.Descendants(), text => text.Name.LocalName == "text" && text.Value.EndsWith($"; lies: {lies}", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void It_says_what_has_changed_since_the_plan_that_it_started_from()
+    {
+        var sample = Sample.Document();
+        Assert.DoesNotContain("Changed since", Page(sample).Value, StringComparison.Ordinal);
+        // The earlier plan had no sheet to cut, bought two walnut boards, and cut the first board one cut less.
+        var first = sample.Plan.Boards[0];
+        var before = sample.Plan with
+        {
+            Boards = [first with { Cuts = [.. first.Cuts.SkipLast(1)], Pieces = [.. first.Pieces.SkipLast(1)] }, sample.Plan.Boards[1]],
+            Purchases = [sample.Plan.Purchases[0] with { Count = 2 }],
+            WoodCost = new Money(15000),
+        };
+        var page = Page(sample with { EarlierId = "6", Problem = sample.Problem with { Earlier = new EarlierPlan(sample.Problem, before) } });
+        var section = Assert.Single(page.Descendants("section"), section => (string?)section.Attribute("class") == "changes");
+        Assert.Equal("Changed since plan 6", section.Element("h2")!.Value);
+        Assert.Equal(
+            [
+                "It costs 85.00 USD instead of 160.00 USD.", "Cut as before: 2.", "1. Board K7M is cut otherwise.", "3. Board P2R is used now.", "Back is new: 1 from P2R.",
+                "Buy 1 instead of 2 of Walnut FAS from Yard & Sons, 1 x 9 x 96 in.",
+            ],
+            section.Descendants("li").Select(line => line.Value.Replace('\u00a0', ' ')));
+    }
+
     [Theory]
     [InlineData(PlanStatus.Proved, true)]
     [InlineData(PlanStatus.Feasible, false)]

@@ -39,6 +39,15 @@ public sealed class DesignReach
             Figures(design.Design, touched.Sources));
     }
 
+    /// <summary>What no plan that makes all of a problem's design spends less than on wood, however it cuts the boards.</summary>
+    /// <param name="problem">The problem, its boards as they surely are.</param>
+    internal static Money LeastWoodCost(PlanningProblem problem)
+    {
+        // What the boards' sizes are is settled: nothing is to be taken off them a second time.
+        var stock = new FitStock(problem with { Stock = [.. problem.Stock.Select(board => board with { Estimates = default })] });
+        return Of(stock, new SavedDesign("", "", problem.Design)).Optimistic.Cost - problem.Design.ItemCost;
+    }
+
     /// <summary>The problem of planning it. What it cannot touch is left out: it would only cost time.</summary>
     public PlanningProblem Problem(FitStock stock)
     {

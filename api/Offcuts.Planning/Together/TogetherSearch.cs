@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using Offcuts.Domain;
+using Offcuts.Planning.Bounds;
+using Offcuts.Planning.Fitting;
 using Offcuts.Planning.Ordering;
 
 namespace Offcuts.Planning.Together;
@@ -105,11 +107,22 @@ internal sealed class TogetherSearch(PlanningProblem problem, PlanLimits limits,
             new Money(rack.Plans.Sum(plan => plan.WoodCost.MinorUnits + plan.ChargeCost.MinorUnits)) + stops);
     }
 
-    /// <summary>The bound of the search over all builds holds for the plan too, unless that makes more or cuts a leftover again, which the search never does.</summary>
-    private static Plan Bounded(Plan plan, bool isRecut, Plan joint)
+    /// <summary>
+    /// The bound of the search over all builds holds for the plan too, unless that makes more or cuts a leftover again, which the search never does: then
+    /// there is the bound by areas, which does not ask how boards are cut, if nothing is missing.
+    /// </summary>
+    private Plan Bounded(Plan plan, bool isRecut, Plan joint)
     {
         var holds = !isRecut && plan.Missing.All(missing => joint.Missing.Where(other => other.Name == missing.Name).Sum(other => other.Quantity) >= missing.Quantity);
-        return With(!holds ? Money.Zero : joint.WoodBound < plan.Outlay ? joint.WoodBound : plan.Outlay, plan);
+        var bound = holds ? joint.WoodBound : plan.Missing.Count == 0 ? ByAreas(plan.Outlay) : Money.Zero;
+        return With(bound < plan.Outlay ? bound : plan.Outlay, plan);
+    }
+
+    /// <summary>What has to be bought because the boards in stock are too few by area; where boards alone cost money, what whole boards can add up to.</summary>
+    private Money ByAreas(Money known)
+    {
+        var least = DesignReach.LeastWoodCost(problem);
+        return terms.Any ? least : new Money(AttainableTotals.RoundUp(least.MinorUnits, known.MinorUnits, problem.Offers.SelectMany(OfferSize.Of).Select(size => size.Price.MinorUnits)));
     }
 
     private static Plan With(Money bound, Plan plan) => plan with

@@ -70,6 +70,23 @@ internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals
         Terminal.Out.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length));
     }
 
+    /// <summary>Writes the wire's JSON of a command that takes several ids: an object for one id, an array for several, in their order.</summary>
+    /// <param name="values">What there is to tell: of a failure on the way, what was done before.</param>
+    /// <param name="asked">How many ids were given.</param>
+    /// <param name="one">Writes one.</param>
+    /// <param name="several">Writes several.</param>
+    public void WriteJson<T>(List<T> values, int asked, JsonTypeInfo<T> one, JsonTypeInfo<List<T>> several)
+    {
+        if (asked == 1)
+        {
+            WriteJson(values[0], one);
+        }
+        else
+        {
+            WriteJson(values, several);
+        }
+    }
+
     /// <summary>A message on standard error, unless the user wants none.</summary>
     public void Say(string message)
     {

@@ -29,6 +29,7 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(StockTakeStart))]
 [JsonSerializable(typeof(StockTakeStepEntry))]
 [JsonSerializable(typeof(StockTakeStepRecord))]
+[JsonSerializable(typeof(List<StockTakeStepRecord>))]
 [JsonSerializable(typeof(StockTakeFinish))]
 [JsonSerializable(typeof(StockTakeRecord))]
 [JsonSerializable(typeof(StockTakePage))]

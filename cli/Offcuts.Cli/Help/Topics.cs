@@ -28,7 +28,8 @@ internal static class Topics
               143  stopped by SIGTERM
 
             Treat a code that is not listed as failure. Data goes to standard output, messages to standard error. With --json the
-            last line of standard error after a failure is {"type","code","message","exitCode"}.
+            last line of standard error after a failure is {"type","code","message","exitCode"}, and standard output is one
+            document: an object, or where a command was given several ids an array with an object for each, in their order.
             """,
         ["environment"] = """
             Environment

@@ -47,6 +47,20 @@ public class ChangeTextTests
         Assert.Equal("rail is not cut any more; before 2 from K7M.", Text.Of(new PartChange("rail", [stock], [])));
     }
 
+    [Fact]
+    public void Says_what_it_costs_which_boards_stay_and_what_is_bought()
+    {
+        Assert.Equal("Changed since plan 3k7m9dxt", ChangeText.Heading("3k7m9dxt"));
+        Assert.Equal("It costs as much as before.", ChangeText.Cost("12.00 USD", "12.00 USD"));
+        Assert.Equal("It costs 12.00 EUR instead of 12.00 USD.", ChangeText.Cost("12.00 USD", "12.00 EUR"));
+        Assert.Equal("No board is cut as before.", ChangeText.Kept([], 2));
+        Assert.Equal("Cut as before: 1, 3.", ChangeText.Kept([1, 3], 3));
+        Assert.Equal("All its boards are cut as before.", ChangeText.Kept([1, 2], 2));
+        Assert.Equal("2. Board K7M is used now.", ChangeText.Numbered(2, "Board K7M is used now."));
+        Assert.Equal("Board K7M is not used any more.", ChangeText.Numbered(null, "Board K7M is not used any more."));
+        Assert.Equal("Buy 0 instead of 2 of ash shorts, 1 x 3 x 25 in.", ChangeText.Bought(0, 2, "ash shorts", "1 x 3 x 25 in"));
+    }
+
     private static BoardCut Cut(string? board, string? offer) => new()
     {
         Number = 1,

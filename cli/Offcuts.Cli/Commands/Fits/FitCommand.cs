@@ -18,7 +18,7 @@ internal static class FitCommand
     private static readonly Option<decimal?> Spend = new("--spend") { Description = "Only designs that take at most so much money to finish", HelpName = "MONEY", CustomParser = Values.Number };
     private static readonly Option<int?> Limit = new("--limit") { Description = "How many places (10 if left out)", HelpName = "COUNT", CustomParser = Values.Whole };
     private static readonly Option<bool> All = new("--all") { Description = "All places" };
-    private static readonly Option<string> Budget = new("--budget") { Description = "Time to rank, for instance 10s or 1m (30s if left out)", HelpName = "TIME" };
+    private static readonly BudgetOption Budget = new("30s", "Time to rank");
 
     static FitCommand() => Order.CompletionSources.Add("cheapest", "pile");
 
@@ -49,7 +49,7 @@ internal static class FitCommand
             MaxHours = run.Get(Hours),
             MaxCost = run.Get(Spend),
             Limit = run.Get(All) ? Domain.Limits.MaxEntries : run.Get(Limit),
-            BudgetMs = run.Get(Budget) is { } time ? Duration.Milliseconds(time, Budget.Name) : null,
+            BudgetMs = Budget.Milliseconds(run),
         };
         var api = await run.ConnectAsync();
         var (items, end) = await ShowAsync(run, api, query);

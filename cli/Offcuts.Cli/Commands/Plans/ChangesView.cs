@@ -1,4 +1,3 @@
-using System.Globalization;
 using Offcuts.Cli.Commands.Prices;
 using Offcuts.Contracts;
 using Offcuts.Domain;
@@ -18,15 +17,12 @@ internal sealed class ChangesView(Terminal terminal, DisplayUnit unit, PlanResul
         }
 
         terminal.Out.WriteLine();
-        terminal.Out.WriteLine(terminal.Bold($"Changed since plan {SafeText.Of(from ?? "")}"));
-        Line(Cost(changes));
-        var kept = changes.Boards.Where(board => board.Change == "kept").Select(board => board.Number ?? 0).ToList();
-        Line(kept.Count == 0 ? "No board is cut as before."
-            : kept.Count == plan.Boards.Count ? "All its boards are cut as before."
-            : $"Cut as before: {string.Join(", ", kept.Select(number => number.ToString(CultureInfo.InvariantCulture)))}.");
+        terminal.Out.WriteLine(terminal.Bold(ChangeText.Heading(SafeText.Of(from ?? ""))));
+        Line(ChangeText.Cost(Price.Of(changes.EarlierTotalCost, changes.EarlierCurrency), Price.Of(plan.TotalCost, plan.Currency)));
+        Line(ChangeText.Kept([.. changes.Boards.Where(board => board.Change == "kept").Select(board => board.Number ?? 0)], plan.Boards.Count));
         foreach (var board in changes.Boards.Where(board => board.Change != "kept"))
         {
-            Line($"{(board.Number is { } number ? string.Create(CultureInfo.InvariantCulture, $"{number}. ") : "")}{board.Text}");
+            Line(ChangeText.Numbered(board.Number, board.Text));
         }
 
         foreach (var part in changes.Parts)
@@ -36,13 +32,9 @@ internal sealed class ChangesView(Terminal terminal, DisplayUnit unit, PlanResul
 
         foreach (var wood in changes.Purchases)
         {
-            Line(string.Create(CultureInfo.InvariantCulture, $"Buy {wood.Count} instead of {wood.EarlierCount} of {wood.Name}, {Lengths.Text(wood.Size, unit)}."));
+            Line(ChangeText.Bought(wood.Count, wood.EarlierCount, wood.Name, Lengths.Text(wood.Size, unit)));
         }
     }
-
-    private string Cost(ChangesRecord changes) => (changes.EarlierTotalCost, changes.EarlierCurrency) == (plan.TotalCost, plan.Currency)
-        ? "It costs as much as before."
-        : $"It costs {Price.Of(plan.TotalCost, plan.Currency)} instead of {Price.Of(changes.EarlierTotalCost, changes.EarlierCurrency)}.";
 
     private void Line(string text) => terminal.Out.WriteLine(SafeText.Of($"  {text}"));
 }

@@ -18,8 +18,7 @@ internal static class FillCommand
     private static readonly Option<string[]> Tag = new("--tag") { Description = "A mix of all designs with this tag; may be given again", HelpName = "TEXT" };
     private static readonly Option<string[]> Least = new("--least") { Description = "Fewest copies of a design in a mix, for instance tray=2; may be given again", HelpName = "DESIGN=COUNT" };
     private static readonly Option<string[]> Most = new("--most") { Description = "Most copies of a design in a mix; may be given again", HelpName = "DESIGN=COUNT" };
-    private static readonly Option<string> Time = new("--time") { Description = "Time to search, for instance 15s, at most 20s (10s if left out)", HelpName = "TIME" };
-    private static readonly Option<int?> Seed = new("--seed") { Description = "Seed of every random choice (1 if left out)", HelpName = "NUMBER", CustomParser = Values.Whole };
+    private static readonly BudgetOption Budget = new("10s", most: SearchOptions.MostWhileWaiting);
 
     public static Verb Create() => new Verb(
         "fill",
@@ -28,7 +27,7 @@ internal static class FillCommand
         "offcuts fill side-table --with length=20in --choose shelf=no --json",
         "offcuts fill step-stool boot-rack wall-shelf --least step-stool=1 --most boot-rack=2",
         "offcuts fill --tag gift")
-        .With([Designs, .. OpenOptions.All, Tag, Least, Most, Time, Seed]).Does(FillAsync);
+        .With([Designs, .. OpenOptions.All, Tag, Least, Most, Budget, SearchOptions.Seed]).Does(FillAsync);
 
     private static async Task<int> FillAsync(Run run)
     {
@@ -54,7 +53,7 @@ internal static class FillCommand
             throw CliException.Usage(tags.Length > 0 ? $"{Least.Name} and {Most.Name} are for designs that are named: name them instead of {Tag.Name}." : $"'{unknown}' is none of the designs: give {string.Join(", ", designs)}.");
         }
 
-        var time = Duration.Milliseconds(run.Get(Time) ?? "10s", Time.Name);
+        var time = Budget.Milliseconds(run);
         var api = await run.ConnectAsync();
         var entries = new List<MixEntry>();
         foreach (var design in designs)
@@ -62,7 +61,7 @@ internal static class FillCommand
             entries.Add(new MixEntry(await DesignArgument.ReferenceAsync(run, api, design), least.GetValueOrDefault(design), most.TryGetValue(design, out var count) ? count : null));
         }
 
-        var request = new MixRequest(tags.Length > 0 ? null : entries, tags.Length > 0 ? tags : null, BudgetMs: time, Seed: run.Get(Seed) ?? 1);
+        var request = new MixRequest(tags.Length > 0 ? null : entries, tags.Length > 0 ? tags : null, BudgetMs: time, Seed: SearchOptions.SeedOf(run));
         MixRecord answer;
         using (var progress = new ProgressLine(run.Terminal, run.Get(Globals.Quiet)))
         {
@@ -89,11 +88,11 @@ internal static class FillCommand
             throw CliException.Usage($"{range.Name} is for a mix: name several designs.");
         }
 
-        var time = Duration.Milliseconds(run.Get(Time) ?? "10s", Time.Name);
+        var time = Budget.Milliseconds(run);
         var api = await run.ConnectAsync();
         var design = await DesignArgument.ReferenceAsync(run, api, written);
         var request = new FillRequest(
-            design, With: await OpenOptions.ValuesAsync(run, api, design), Choose: OpenOptions.Answers(run), BudgetMs: time, Seed: run.Get(Seed) ?? 1);
+            design, With: await OpenOptions.ValuesAsync(run, api, design), Choose: OpenOptions.Answers(run), BudgetMs: time, Seed: SearchOptions.SeedOf(run));
         StretchRecord answer;
         using (var progress = new ProgressLine(run.Terminal, run.Get(Globals.Quiet)))
         {
@@ -118,8 +117,8 @@ internal static class FillCommand
     {
         ({ Count: { } count }, true) => string.Create(CultureInfo.InvariantCulture, $"The free boards yield {count}. Proved: no more."),
         ({ Count: { } count }, false) => string.Create(
-            CultureInfo.InvariantCulture, $"The free boards yield {count}. More are not ruled out ({StretchView.OpenValues(answer, unit)}); a longer --time may tell."),
+            CultureInfo.InvariantCulture, $"The free boards yield {count}. More are not ruled out ({StretchView.OpenValues(answer, unit)}); a longer --budget may tell."),
         (_, true) => "Proved: the free boards do not yield one.",
-        (_, false) => "It is not known whether the free boards yield one; a longer --time may tell.",
+        (_, false) => "It is not known whether the free boards yield one; a longer --budget may tell.",
     };
 }

@@ -56,9 +56,9 @@ internal static class MixView
         ({ } best, true) => $"The free boards yield {Mix(answer)}. Proved: no other mix puts more wood into builds.",
         ({ } best, false) => $"The free boards yield {Mix(answer)}. A better mix is not ruled out"
             + (answer.BuildsWorthAtMost is { } most ? $": wood for {Price.Of(best.BuildsWorth, answer.Currency)} goes into the builds, {Price.Of(most, answer.Currency)} is the most it could be" : "")
-            + "; a longer --time may tell.",
+            + "; a longer --budget may tell.",
         (null, true) => "Proved: the free boards yield no such mix.",
-        (null, false) => "It is not known whether the free boards yield such a mix; a longer --time may tell.",
+        (null, false) => "It is not known whether the free boards yield such a mix; a longer --budget may tell.",
     };
 
     private static string Mix(MixRecord answer)

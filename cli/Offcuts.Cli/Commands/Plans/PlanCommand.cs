@@ -6,12 +6,8 @@ namespace Offcuts.Cli.Commands.Plans;
 /// <summary><c>offcuts plan</c>.</summary>
 internal static class PlanCommand
 {
-    private static readonly Option<string> Budget = new("--budget") { Description = "Time to search, for instance 5s or 2m (5s if left out)", HelpName = "TIME" };
-    private static readonly Option<int?> Seed = new("--seed") { Description = "Seed of every random choice (1 if left out)", HelpName = "NUMBER", CustomParser = Values.Whole };
-    private static readonly Option<string> From = new("--from") { Description = "Start from an earlier plan, by its id or last: keep what still can be, and say what has changed", HelpName = "PLAN" };
-    private static readonly Option<string> Sheet = new("--sheet") { Description = "Where to write the cut sheet (an HTML page); DESIGN-ID.html if left out, not written with --json", HelpName = "PATH" };
-
-    private static readonly Option<string[]> Missing = Without.Option();
+    private static readonly BudgetOption Budget = new("5s");
+    private static readonly Option<string> Sheet = SearchOptions.Sheet("DESIGN-ID.html");
 
     public static Verb Create() => new Verb(
         "plan",
@@ -22,17 +18,17 @@ internal static class PlanCommand
         "offcuts plan hall-bench --from last",
         "offcuts plan hall-bench --from last --without 8ft",
         "offcuts plan - --json --seed 7")
-        .With([DesignArgument.Design, .. OpenOptions.All, Budget, Seed, From, Missing, Sheet]).Does(PlanAsync);
+        .With([DesignArgument.Design, .. OpenOptions.All, Budget, SearchOptions.Seed, SearchOptions.From, SearchOptions.Without, Sheet]).Does(PlanAsync);
 
     private static async Task<int> PlanAsync(Run run)
     {
-        var budget = Duration.Milliseconds(run.Get(Budget) ?? "5s", Budget.Name);
+        var budget = Budget.Milliseconds(run);
         var api = await run.ConnectAsync();
-        var from = run.Get(From) is { } given ? await PlanIds.FindAsync(run, api, given) : null;
+        var from = await SearchOptions.FromAsync(run, api);
         var design = await DesignArgument.ReferenceAsync(run, api);
         var request = new PlanRequest(
-            design, BudgetMs: budget, Seed: run.Get(Seed) ?? 1, From: from, With: await OpenOptions.ValuesAsync(run, api, design), Choose: OpenOptions.Answers(run),
-            Without: await Without.ReadAsync(run, api, Missing));
+            design, BudgetMs: budget, Seed: SearchOptions.SeedOf(run), From: from, With: await OpenOptions.ValuesAsync(run, api, design), Choose: OpenOptions.Answers(run),
+            Without: await Without.ReadAsync(run, api));
         var outcome = await PlanRunner.RunAsync(run, api, request);
         return await PlanAnswer.GiveAsync(run, api, outcome, run.Get(Sheet));
     }

@@ -8,8 +8,7 @@ namespace Offcuts.Cli.Commands.Plans;
 /// <summary><c>offcuts plans shopping</c>: the list to take along, and what to buy where a yard lacks something.</summary>
 internal static class ShoppingCommand
 {
-    private static readonly Option<string[]> Missing = Without.Option();
-    private static readonly Option<string> Budget = new("--budget") { Description = "With --without: time to plan again, for instance 5s (5s if left out)", HelpName = "TIME" };
+    private static readonly BudgetOption Budget = new("5s", "With --without: time to plan again");
 
     /// <summary>The verb.</summary>
     /// <param name="id">The argument that names the plan.</param>
@@ -17,15 +16,15 @@ internal static class ShoppingCommand
         "shopping",
         "What to buy for a plan, a list for each supplier; with --without it is planned again and says what that costs more",
         "offcuts plans shopping last", "offcuts plans shopping last --json", "offcuts plans shopping last --without 8ft")
-        .With(id, Missing, Budget).Does(run => RunAsync(run, id));
+        .With(id, SearchOptions.Without, Budget).Does(run => RunAsync(run, id));
 
     private static async Task<int> RunAsync(Run run, Argument<string> id)
     {
-        var budget = Duration.Milliseconds(run.Get(Budget) ?? "5s", Budget.Name);
+        var budget = Budget.Milliseconds(run);
         var api = await run.ConnectAsync();
         var plan = await PlanIds.FindAsync(run, api, run.Get(id));
         var shopping = await api.GetShoppingAsync(plan, run.Cancellation);
-        if (await Without.ReadAsync(run, api, Missing) is { } without)
+        if (await Without.ReadAsync(run, api) is { } without)
         {
             var again = await PlanAgainAsync(run, api, shopping, without, budget);
             var other = await api.GetShoppingAsync(again.Id, run.Cancellation);

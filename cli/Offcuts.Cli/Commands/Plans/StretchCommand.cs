@@ -13,18 +13,17 @@ internal static class StretchCommand
     private static readonly Argument<string> Parameter = new("PARAMETER") { Description = "The parameter of the design whose value is to be found" };
     private static readonly Option<bool> Smallest = new("--smallest") { Description = "The smallest value instead of the largest" };
     private static readonly Option<string> Nearest = new("--nearest") { Description = "The value nearest to this one instead of the largest", HelpName = "VALUE" };
-    private static readonly Option<decimal?> Budget = new("--budget") { Description = "Money that may be spent on wood and items together; no wood is bought if left out", HelpName = "MONEY", CustomParser = Values.Number };
-    private static readonly Option<string> Time = new("--time") { Description = "Time to search, for instance 15s, at most 20s (10s if left out)", HelpName = "TIME" };
-    private static readonly Option<int?> Seed = new("--seed") { Description = "Seed of every random choice (1 if left out)", HelpName = "NUMBER", CustomParser = Values.Whole };
+    private static readonly Option<decimal?> Spend = new("--spend") { Description = "Money that may be spent on wood and items together; no wood is bought if left out", HelpName = "MONEY", CustomParser = Values.Number };
+    private static readonly BudgetOption Budget = new("10s", most: SearchOptions.MostWhileWaiting);
 
     public static Verb Create() => new Verb(
         "stretch",
         "Find the largest value of a design's parameter that needs no wood to be bought",
         "offcuts stretch side-table length",
-        "offcuts stretch side-table length --budget 40 --with depth=14in",
+        "offcuts stretch side-table length --spend 40 --with depth=14in",
         "offcuts stretch side-table depth --nearest 14in --choose shelf=no",
         "offcuts stretch side-table length --smallest --json")
-        .With([DesignArgument.Design, Parameter, Smallest, Nearest, Budget, .. OpenOptions.All, Time, Seed]).Does(StretchAsync);
+        .With([DesignArgument.Design, Parameter, Smallest, Nearest, Spend, .. OpenOptions.All, Budget, SearchOptions.Seed]).Does(StretchAsync);
 
     private static async Task<int> StretchAsync(Run run)
     {
@@ -33,13 +32,13 @@ internal static class StretchCommand
             throw CliException.Usage($"{Smallest.Name} and {Nearest.Name} ask for different values: give one of them.");
         }
 
-        var time = Duration.Milliseconds(run.Get(Time) ?? "10s", Time.Name);
+        var time = Budget.Milliseconds(run);
         var api = await run.ConnectAsync();
         var design = await DesignArgument.ReferenceAsync(run, api);
         var name = run.Get(Parameter);
         var request = new StretchRequest(
             name, design, Goal: run.Get(Smallest) ? "smallest" : run.Get(Nearest) is null ? "largest" : "nearest", Wish: await WishAsync(run, api, design, name),
-            Spend: run.Get(Budget), With: await OpenOptions.ValuesAsync(run, api, design), Choose: OpenOptions.Answers(run), BudgetMs: time, Seed: run.Get(Seed) ?? 1);
+            Spend: run.Get(Spend), With: await OpenOptions.ValuesAsync(run, api, design), Choose: OpenOptions.Answers(run), BudgetMs: time, Seed: SearchOptions.SeedOf(run));
         StretchRecord answer;
         using (var progress = new ProgressLine(run.Terminal, run.Get(Globals.Quiet)))
         {
@@ -85,9 +84,9 @@ internal static class StretchCommand
         return (answer.Best, answer.Sure) switch
         {
             ({ } best, true) => $"{StretchView.Text(best, unit)} is the {goal} that {within}. Proved: no {better} one does.",
-            ({ } best, false) => $"{StretchView.Text(best, unit)} {within}. Of {open} that are {better} it is not known ({StretchView.OpenValues(answer, unit)}); a longer --time may tell.",
+            ({ } best, false) => $"{StretchView.Text(best, unit)} {within}. Of {open} that are {better} it is not known ({StretchView.OpenValues(answer, unit)}); a longer --budget may tell.",
             (null, true) => $"Proved: no value {within}.",
-            (null, false) => $"No value is known that {within}; of {open} it is not known whether one does. A longer --time may tell.",
+            (null, false) => $"No value is known that {within}; of {open} it is not known whether one does. A longer --budget may tell.",
         };
     }
 }

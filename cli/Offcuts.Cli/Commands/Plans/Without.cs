@@ -15,9 +15,9 @@ internal static class Without
     };
 
     /// <summary>What the option gives; null where it is not there.</summary>
-    public static async Task<IReadOnlyList<UnavailableRecord>?> ReadAsync(Run run, IOffcutsApi api, Option<string[]> option)
+    public static async Task<IReadOnlyList<UnavailableRecord>?> ReadAsync(Run run, IOffcutsApi api)
     {
-        if (run.Get(option) is not { Length: > 0 } given)
+        if (run.Get(SearchOptions.Without) is not { Length: > 0 } given)
         {
             return null;
         }

@@ -7,7 +7,7 @@ namespace Offcuts.Cli.Commands.Plans;
 /// <summary><c>offcuts plans worth-having</c>.</summary>
 internal static class WorthHavingCommand
 {
-    private static readonly Option<string> Budget = new("--budget") { Description = "Time to search, at most 20s (6s if left out)", HelpName = "TIME" };
+    private static readonly BudgetOption Budget = new("6s", most: SearchOptions.MostWhileWaiting);
 
     /// <summary>The verb.</summary>
     /// <param name="id">The argument that names the plan.</param>
@@ -19,7 +19,7 @@ internal static class WorthHavingCommand
 
     private static async Task<int> RunAsync(Run run, Argument<string> id)
     {
-        var budget = Duration.Milliseconds(run.Get(Budget) ?? "6s", Budget.Name);
+        var budget = Budget.Milliseconds(run);
         var api = await run.ConnectAsync();
         var plan = await PlanIds.FindAsync(run, api, run.Get(id));
         run.Say("Planning with one board more, several times ...");

@@ -13,11 +13,8 @@ internal static class QueueCommand
     private static readonly Argument<string> Entry = new("BUILD") { Description = "The build, by its number in the queue or its design" };
     private static readonly Argument<int> To = new("PLACE") { Description = "Its new place, from 1", CustomParser = given => Values.Whole(given) ?? 0 };
     private static readonly Option<int?> Place = new("--place") { Description = "Its place in the queue, from 1; the last if left out", HelpName = "NUMBER", CustomParser = Values.Whole };
-    private static readonly Option<string> Budget = new("--budget") { Description = "Time to search, for instance 10s or 2m (10s if left out)", HelpName = "TIME" };
-    private static readonly Option<int?> Seed = new("--seed") { Description = "Seed of every random choice (1 if left out)", HelpName = "NUMBER", CustomParser = Values.Whole };
-    private static readonly Option<string> From = new("--from") { Description = "Start from an earlier plan, by its id or last", HelpName = "PLAN" };
-    private static readonly Option<string[]> Missing = Without.Option();
-    private static readonly Option<string> Sheet = new("--sheet") { Description = "Where to write the cut sheet (an HTML page); plan-ID.html if left out, not written with --json", HelpName = "PATH" };
+    private static readonly BudgetOption Budget = new("10s");
+    private static readonly Option<string> Sheet = SearchOptions.Sheet("plan-ID.html");
 
     public static Verb Create() => new Verb(
         "queue", "Builds that wait, the most important first, and a plan for all of them together", "offcuts queue add hall-bench", "offcuts queue plan")
@@ -30,7 +27,7 @@ internal static class QueueCommand
                 "plan",
                 "Plan all builds of the queue together: one stock, one order for each supplier; where wood does not suffice, the first is served first",
                 "offcuts queue plan", "offcuts queue plan --budget 30s --json")
-                .With(Budget, Seed, From, Missing, Sheet).Does(PlanAsync));
+                .With(Budget, SearchOptions.Seed, SearchOptions.From, SearchOptions.Without, Sheet).Does(PlanAsync));
 
     private static async Task<int> ListAsync(Run run) => Show(run, await (await run.ConnectAsync()).GetQueueAsync(run.Cancellation));
 
@@ -55,7 +52,7 @@ internal static class QueueCommand
 
     private static async Task<int> PlanAsync(Run run)
     {
-        var budget = Duration.Milliseconds(run.Get(Budget) ?? "10s", Budget.Name);
+        var budget = Budget.Milliseconds(run);
         var api = await run.ConnectAsync();
         var queue = (await api.GetQueueAsync(run.Cancellation)).Items;
         if (queue.FirstOrDefault(build => build.Name is null) is { } gone)
@@ -68,9 +65,9 @@ internal static class QueueCommand
             throw new CliException("invalid", "The queue is empty. Add builds with 'offcuts queue add DESIGN'.");
         }
 
-        var from = run.Get(From) is { } given ? await PlanIds.FindAsync(run, api, given) : null;
+        var from = await SearchOptions.FromAsync(run, api);
         var request = new PlanRequest(
-            queue.Count == 1 ? queue[0].Design : null, BudgetMs: budget, Seed: run.Get(Seed) ?? 1, From: from, Without: await Without.ReadAsync(run, api, Missing),
+            queue.Count == 1 ? queue[0].Design : null, BudgetMs: budget, Seed: SearchOptions.SeedOf(run), From: from, Without: await Without.ReadAsync(run, api),
             Designs: queue.Count == 1 ? null : [.. queue.Select(build => build.Design)]);
         return await PlanAnswer.GiveAsync(run, api, await PlanRunner.RunAsync(run, api, request), run.Get(Sheet));
     }

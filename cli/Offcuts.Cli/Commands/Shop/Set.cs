@@ -47,7 +47,7 @@ internal static class Set
             ShortBlanks = run.Get(Short) ?? old.ShortBlanks,
             HoldDays = run.Get(HoldDays) is { } days ? (days == 0 ? null : days) : old.HoldDays,
             ReadingDays = run.Get(ReadingDays) ?? old.ReadingDays,
-            Climate = ShopClimate.With(old.Climate, run.Get(Humidity), run.Get(Temperature)),
+            Climate = ClimateWith(run, old.Climate),
             SecondStop = run.Get(SecondStop) is { } stop ? Price.Read(SecondStop.Name, stop, run.Get(Currency) ?? old.Currency) : old.SecondStop,
             Keep = run.Get(Keep) is { } keep ? ToRecord(Lengths.Size(Keep.Name, [keep], unit)) : old.Keep,
         };
@@ -75,6 +75,26 @@ internal static class Set
         }
 
         return ExitCode.Ok;
+    }
+
+    private static ClimateRecord ClimateWith(Run run, ClimateRecord old)
+    {
+        var climate = old;
+        if (run.Get(Humidity) is { } humidity)
+        {
+            climate = ClimateText.TryParseHumidity(humidity, out var range, out var error)
+                ? climate with { LowHumidityPercent = range.Low, HighHumidityPercent = range.High }
+                : throw CliException.Invalid($"{Humidity.Name}: {error}");
+        }
+
+        if (run.Get(Temperature) is { } temperature)
+        {
+            climate = ClimateText.TryParseTemperature(temperature, out var celsius, out var error)
+                ? climate with { TemperatureCelsius = celsius }
+                : throw CliException.Invalid($"{Temperature.Name}: {error}");
+        }
+
+        return climate;
     }
 
     private static SizeRecord ToRecord(Dimensions size) =>

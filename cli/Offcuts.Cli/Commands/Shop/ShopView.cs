@@ -22,8 +22,8 @@ internal static class ShopView
         table.Add("keep", Lengths.Text(shop.Keep, unit), "smallest leftover worth keeping");
         table.Add("recut", shop.Recut ? "yes" : "no", "whether a strip may be cut once more to hold several blanks");
         table.Add("short-blanks", shop.ShortBlanks, "blanks too short for a machine: allow, warn or refuse them");
-        table.Add("humidity", ShopClimate.Humidity(shop.Climate), "relative humidity where furniture lives, dry season to damp season");
-        table.Add("temperature", ShopClimate.Temperature(shop.Climate), "and its temperature");
+        table.Add("humidity", ClimateText.Humidity(shop.Climate.LowHumidityPercent, shop.Climate.HighHumidityPercent), "relative humidity where furniture lives, dry season to damp season");
+        table.Add("temperature", ClimateText.Temperature(shop.Climate.TemperatureCelsius), "and its temperature");
         table.Add("reading-days", shop.ReadingDays.ToString(CultureInfo.InvariantCulture), "for how many days a moisture reading counts");
         table.Add("hold-days", shop.HoldDays?.ToString(CultureInfo.InvariantCulture) ?? "no limit", "how long an accepted plan of which nothing is cut holds its boards");
         table.Add("second-stop", Price.Of(shop.SecondStop, shop.Currency), "what every supplier after the first must save to be worth the stop");

@@ -9,15 +9,22 @@ namespace Offcuts.Cli.Commands.StockTakes;
 /// <summary>Steps and stock-takes as a person reads them.</summary>
 internal static class StepView
 {
-    /// <summary>What a step came to: <c>K7M  black walnut, rough, 1 x 5 1/2 x 36 in: confirmed. 3 unseen.</c></summary>
-    public static void Write(Run run, StockTakeStepRecord step, DisplayUnit unit)
+    /// <summary>What the only step of a command came to, for a person or a script.</summary>
+    public static void WriteAlone(Run run, StockTakeStepRecord step, DisplayUnit unit)
     {
         if (run.Json)
         {
             run.WriteJson(step, ClientJson.Default.StockTakeStepRecord);
-            return;
         }
+        else
+        {
+            Write(step, run, unit);
+        }
+    }
 
+    /// <summary>What a step came to: <c>K7M  black walnut, rough, 1 x 5 1/2 x 36 in: confirmed. 3 unseen.</c></summary>
+    public static void Write(StockTakeStepRecord step, Run run, DisplayUnit unit)
+    {
         run.Terminal.Out.WriteLine(SafeText.Of(step.Board is { } board ? $"{Board(board, unit)}: {step.Finding ?? "not confirmed any more"}" : step.Understood));
         run.Say(step.Unseen == 0 ? "All that the book has here is seen." : string.Create(CultureInfo.InvariantCulture, $"{step.Unseen} unseen."));
     }

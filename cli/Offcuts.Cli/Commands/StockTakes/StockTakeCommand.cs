@@ -26,7 +26,7 @@ internal static class StockTakeCommand
             OpenTake.Place,
             new Verb("start", "Begin with a place, or go on where you stopped; no other place is touched", "offcuts stocktake start \"rack 2\"").With(Place).Does(StartAsync),
             new Verb("show", "Show what is still unseen", "offcuts stocktake show", "offcuts stocktake show --place \"rack 2\" --json").With(OpenTake.Place).Does(ShowAsync),
-            new Verb("confirm", "Boards are there; one that the book has elsewhere is moved here", "offcuts stocktake confirm K7M K8N").With(Ids, OpenTake.Place).Does(ConfirmAsync),
+            new Verb("confirm", "Boards are there; one that the book has elsewhere is moved here", "offcuts stocktake confirm K7M K8N", "offcuts stocktake confirm K7M K8N --json").With(Ids, OpenTake.Place).Does(ConfirmAsync),
             new Verb(
                 "correct", "A board is there, but otherwise than the book has it; what is not named stays as it is",
                 "offcuts stocktake correct K7M --size \"3/4 x 5 1/2 x 28\"",
@@ -82,9 +82,26 @@ internal static class StockTakeCommand
             await api.GetBoardAsync(id, run.Cancellation);
         }
 
-        foreach (var id in run.Get(Ids))
+        var steps = new List<StockTakeStepRecord>();
+        try
         {
-            StepView.Write(run, await api.TakeStepAsync(take.Number, stepOf(id), run.Cancellation), unit);
+            foreach (var id in run.Get(Ids))
+            {
+                var step = await api.TakeStepAsync(take.Number, stepOf(id), run.Cancellation);
+                steps.Add(step);
+                if (!run.Json)
+                {
+                    StepView.Write(step, run, unit);
+                }
+            }
+        }
+        finally
+        {
+            // Where one is refused, those before it were taken all the same: they are told beside the fault.
+            if (run.Json && steps.Count > 0)
+            {
+                run.WriteJson(steps, run.Get(Ids).Length, ClientJson.Default.StockTakeStepRecord, ClientJson.Default.ListStockTakeStepRecord);
+            }
         }
 
         return ExitCode.Ok;
@@ -100,7 +117,7 @@ internal static class StockTakeCommand
         var (entry, reading) = await BoardEdit.OfAsync(run, api, unit, old.Status == "gone" ? old with { Status = "free" } : old, run.Get(To) ?? take.Place);
         var step = await api.TakeStepAsync(take.Number, new StockTakeStepEntry(Correct: new StockTakeCorrection(old.Id, entry)), run.Cancellation);
         DefectNotes.Say(run, entry.Defects?.Select(defect => defect.Kind) ?? []);
-        StepView.Write(run, step, unit);
+        StepView.WriteAlone(run, step, unit);
         if (reading is not null)
         {
             run.Say($"--size was {reading}.");
@@ -116,7 +133,7 @@ internal static class StockTakeCommand
         var line = string.Join(' ', run.Get(Line));
         try
         {
-            StepView.Write(run, await api.TakeStepAsync(take.Number, new StockTakeStepEntry(Line: line), run.Cancellation), await run.UnitAsync());
+            StepView.WriteAlone(run, await api.TakeStepAsync(take.Number, new StockTakeStepEntry(Line: line), run.Cancellation), await run.UnitAsync());
         }
         catch (ApiException refused) when (!run.Json && LineView.TryWriteFaults(line, refused, run.Terminal))
         {

@@ -167,7 +167,7 @@ internal sealed class StockTakeSession(Run run, IOffcutsApi api, StockTakeRecord
         }
 
         carry = step.Carry ?? carry;
-        StepView.Write(run, step, unit);
+        StepView.Write(step, run, unit);
         await LookAgainAsync();
         Show();
     }
