@@ -73,6 +73,17 @@ public sealed class InProcessTests(Service port) : IClassFixture<Service>, IAsyn
     }
 
     [Fact]
+    public async Task A_path_that_is_none_is_refused_and_the_service_goes_on()
+    {
+        // Kestrel refuses it before it is a request, so there is nobody to say why; in the same process it is no board's id.
+        using var outside = await port.SendAsync("GET", "/v1/boards/%00");
+        Assert.Equal(HttpStatusCode.BadRequest, outside.StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await port.SendAsync("GET", "/v1/boards")).StatusCode);
+        using var inside = await Client.SendAsync(new HttpRequestMessage(HttpMethod.Get, "/v1/boards/%00"));
+        Assert.Equal((HttpStatusCode.NotFound, "not-found"), (inside.StatusCode, (await Service.ProblemAsync(inside)).GetProperty("code").GetString()));
+    }
+
+    [Fact]
     public async Task A_body_beyond_the_limit_is_refused()
     {
         using var body = new StringContent(new string(' ', (4 * 1024 * 1024) + 1), Encoding.UTF8, "application/json");

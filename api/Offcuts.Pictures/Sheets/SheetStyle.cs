@@ -30,8 +30,8 @@ internal static class SheetStyle
         .picture{overflow-x:auto}
         .picture svg{display:block;width:100%;min-width:660px;height:auto}
         .tables{display:grid;grid-template-columns:minmax(0,10fr) minmax(0,11fr);gap:0 22px;align-items:start;margin-top:6px}
-        .mind ul,.missing ul{padding-left:20px;margin:4px 0}
-        .mind li,.missing li{margin:4px 0}
+        .mind ul,.missing ul,.changes ul{padding-left:20px;margin:4px 0}
+        .mind li,.missing li,.changes li{margin:4px 0}
         .missing{border:3px solid #000;padding:0 12px 6px;margin-top:16px}
         .missing h2{border:0;margin-top:6px}
         @media (max-width:640px){

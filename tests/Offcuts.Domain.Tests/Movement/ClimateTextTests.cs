@@ -1,4 +1,3 @@
-using Offcuts.Domain;
 using Xunit;
 
 namespace Offcuts.Domain.Tests.Movement;
