@@ -288,13 +288,28 @@ public interface IOffcutsApi
     [Post("/v1/stretches")]
     Task<StretchRecord> StretchAsync([Body] StretchRequest request, CancellationToken cancellationToken = default);
 
+    /// <summary>The same as server-sent events: <c>progress</c>, then <c>end</c> or <c>fault</c>. Closing the stream ends it.</summary>
+    [Post("/v1/stretches")]
+    [Headers("Accept: text/event-stream")]
+    Task<Stream> StreamStretchAsync([Body] StretchRequest request, CancellationToken cancellationToken = default);
+
     /// <summary>How many copies of a design the free stock yields; answers when it is known or the time is up.</summary>
     [Post("/v1/fills")]
     Task<StretchRecord> FillAsync([Body] FillRequest request, CancellationToken cancellationToken = default);
 
+    /// <inheritdoc cref="StreamStretchAsync"/>
+    [Post("/v1/fills")]
+    [Headers("Accept: text/event-stream")]
+    Task<Stream> StreamFillAsync([Body] FillRequest request, CancellationToken cancellationToken = default);
+
     /// <summary>Which mix of several designs puts most of the free stock into builds; answers when it is known or the time is up.</summary>
     [Post("/v1/mixes")]
     Task<MixRecord> MixAsync([Body] MixRequest request, CancellationToken cancellationToken = default);
+
+    /// <inheritdoc cref="StreamStretchAsync"/>
+    [Post("/v1/mixes")]
+    [Headers("Accept: text/event-stream")]
+    Task<Stream> StreamMixAsync([Body] MixRequest request, CancellationToken cancellationToken = default);
 
     /// <summary>What one more offcut would save of what the plan spends.</summary>
     [Get("/v1/plans/{id}/worth-having")]

@@ -77,3 +77,8 @@ public sealed record PileOfBoardsRecord(int Boards, decimal VolumeM3);
 /// <param name="Species">Species id.</param>
 /// <param name="Size">Its size.</param>
 public sealed record MixLeftoverRecord(string Board, string Species, SizeRecord Size);
+
+/// <summary>How far it is: the event <c>progress</c>.</summary>
+/// <param name="Tried">How many mixes were looked at.</param>
+/// <param name="Copies">Copies of each design in the best mix so far, in the order of the designs; null before the first.</param>
+public sealed record MixProgressRecord(int Tried, IReadOnlyList<int>? Copies);

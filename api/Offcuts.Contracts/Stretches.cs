@@ -74,3 +74,10 @@ public sealed record StretchRecord(
 /// <param name="Choices">The answers to choices that its plan has, by their names.</param>
 public sealed record StretchedValueRecord(
     decimal? LengthMm, int? Count, string Verdict, decimal? WoodCost, decimal? ItemCost, decimal? CostAtLeast, int? Missing, IReadOnlyDictionary<string, string> Choices);
+
+/// <summary>How far it is: the event <c>progress</c>.</summary>
+/// <param name="Values">How many values there are.</param>
+/// <param name="Tried">How many of them were looked at.</param>
+/// <param name="LengthMm">The best so far that stays within the money, if the values are lengths; null before the first.</param>
+/// <param name="Count">The same if they are counts.</param>
+public sealed record StretchProgressRecord(int Values, int Tried, decimal? LengthMm, int? Count);

@@ -68,6 +68,7 @@ internal static class OffcutsApi
         .AddSingleton<RejectedPlans>()
         .AddSingleton<AuditedPlanner>()
         .AddSingleton<HeavyWork>()
+        .AddSingleton<EventAnswers>()
         .AddHostedService<PlanRunner>();
 
     /// <summary>All endpoints but the pages about them.</summary>

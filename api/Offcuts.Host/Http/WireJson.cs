@@ -70,6 +70,8 @@ namespace Offcuts.Host.Http;
 [JsonSerializable(typeof(StretchRequest))]
 [JsonSerializable(typeof(FillRequest))]
 [JsonSerializable(typeof(StretchRecord))]
+[JsonSerializable(typeof(StretchProgressRecord))]
+[JsonSerializable(typeof(MixProgressRecord))]
 [JsonSerializable(typeof(MixRequest))]
 [JsonSerializable(typeof(MixRecord))]
 [JsonSerializable(typeof(ShoppingRecord))]

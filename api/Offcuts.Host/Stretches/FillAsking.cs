@@ -46,4 +46,7 @@ internal sealed class FillAsking
     public StretchRecord ToRecord(StretchAnswer answer, TimeSpan elapsed) => StretchMapping.ToRecord(
         answer, named, Copies, ParameterKind.Count, Math.Max(1, most), problem.Shop.Currency, elapsed,
         (_, way) => answers.Concat(ways[way].Answers).ToDictionary(StringComparer.Ordinal));
+
+    /// <summary>How far it is as it is told.</summary>
+    public StretchProgressRecord ToRecord(StretchProgress progress) => StretchMapping.ToRecord(progress, ParameterKind.Count, Math.Max(1, most));
 }

@@ -85,6 +85,9 @@ internal sealed class StretchAsking
         answer, named, parameter.Name, parameter.Kind, parameter.Count, problem.Shop.Currency, elapsed,
         (value, way) => settings.Answers.Concat(WaysOf(value)[way].Answers).ToDictionary(StringComparer.Ordinal));
 
+    /// <summary>How far it is as it is told.</summary>
+    public StretchProgressRecord ToRecord(StretchProgress progress) => StretchMapping.ToRecord(progress, parameter.Kind, parameter.Count);
+
     private IReadOnlyList<Alternative> WaysOf(long value) => ways.GetOrAdd(value, _ =>
         (settings with { Values = new Dictionary<string, long>(settings.Values, StringComparer.Ordinal) { [parameter.Name] = value } }).Ways(catalogue));
 }

@@ -8,7 +8,7 @@ using Offcuts.Planning;
 
 namespace Offcuts.Host.Stretches;
 
-/// <summary><c>/v1/stretches</c> and <c>/v1/fills</c>: answered while the client waits, and nothing is kept.</summary>
+/// <summary><c>/v1/stretches</c> and <c>/v1/fills</c>: answered while the client waits, at once or with events on the way, and nothing is kept.</summary>
 internal static class StretchEndpoints
 {
     public static void MapStretches(this IEndpointRouteBuilder app)
@@ -17,32 +17,33 @@ internal static class StretchEndpoints
         app.MapPost("/v1/fills", FillAsync).IsHeavy(HeavyKind.Search);
     }
 
-    private static async Task<Ok<StretchRecord>> StretchAsync(
-        HttpRequest request, ProblemBuilder builder, AuditedPlanner planner, CancellationToken cancellationToken)
+    private static async Task<Results<Ok<StretchRecord>, ServerSentEventsResult<string>>> StretchAsync(
+        HttpContext context, ProblemBuilder builder, AuditedPlanner planner, EventAnswers answers, CancellationToken cancellationToken)
     {
-        var asked = await RequestBody.ReadAsync(request, WireJson.Default.StretchRequest, cancellationToken);
+        var asked = await RequestBody.ReadAsync(context.Request, WireJson.Default.StretchRequest, cancellationToken);
         var asking = StretchAsking.Read(asked, builder);
-        var (answer, elapsed) = await SearchAsync(asking.Question(), asked.BudgetMs, asked.Seed, planner, cancellationToken);
-        return TypedResults.Ok(asking.ToRecord(answer, elapsed));
+        return await SearchAsync(asking.Question(), asked.BudgetMs, asked.Seed, asking.ToRecord, asking.ToRecord, planner, answers, context);
     }
 
-    private static async Task<Ok<StretchRecord>> FillAsync(
-        HttpRequest request, ProblemBuilder builder, AuditedPlanner planner, CancellationToken cancellationToken)
+    private static async Task<Results<Ok<StretchRecord>, ServerSentEventsResult<string>>> FillAsync(
+        HttpContext context, ProblemBuilder builder, AuditedPlanner planner, EventAnswers answers, CancellationToken cancellationToken)
     {
-        var asked = await RequestBody.ReadAsync(request, WireJson.Default.FillRequest, cancellationToken);
+        var asked = await RequestBody.ReadAsync(context.Request, WireJson.Default.FillRequest, cancellationToken);
         var asking = FillAsking.Read(asked, builder);
-        var (answer, elapsed) = await SearchAsync(asking.Question(), asked.BudgetMs, asked.Seed, planner, cancellationToken);
-        return TypedResults.Ok(asking.ToRecord(answer, elapsed));
+        return await SearchAsync(asking.Question(), asked.BudgetMs, asked.Seed, asking.ToRecord, asking.ToRecord, planner, answers, context);
     }
 
-    private static async Task<(StretchAnswer Answer, TimeSpan Elapsed)> SearchAsync(
-        StretchQuestion question, int budgetMs, int seed, AuditedPlanner planner, CancellationToken cancellationToken)
+    private static async Task<Results<Ok<StretchRecord>, ServerSentEventsResult<string>>> SearchAsync(
+        StretchQuestion question, int budgetMs, int seed, Func<StretchAnswer, TimeSpan, StretchRecord> answer, Func<StretchProgress, StretchProgressRecord> progress,
+        AuditedPlanner planner, EventAnswers answers, HttpContext context)
     {
         var began = Stopwatch.GetTimestamp();
-        var search = new StretchSearch(question, new PlanLimits(TimeSpan.FromMilliseconds(budgetMs), seed), planner.Solve, cancellationToken);
-        // The search keeps its thread for as long as the budget, so it takes none from the pool.
-        var answer = await Task.Factory.StartNew(search.Run, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-        cancellationToken.ThrowIfCancellationRequested();
-        return (answer, Stopwatch.GetElapsedTime(began));
+        return await answers.SearchAsync(
+            context,
+            tell => answer(
+                new StretchSearch(
+                    question, new PlanLimits(TimeSpan.FromMilliseconds(budgetMs), seed), planner.Solve, context.RequestAborted, far => tell(progress(far))).Run(),
+                Stopwatch.GetElapsedTime(began)),
+            WireJson.Default.StretchProgressRecord, WireJson.Default.StretchRecord);
     }
 }

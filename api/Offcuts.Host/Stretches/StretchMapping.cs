@@ -31,14 +31,22 @@ internal static class StretchMapping
             design, parameter, currency, answer.Best is { } best ? Told(best) : null, answer.IsSure, [.. answer.Open.Take(MostOpenShown).Select(Number)], answer.Open.Count,
             [.. answer.Neighbours.Select(Told)], values, answer.Tried, ResultMapping.Milliseconds(elapsed));
 
-        decimal Number(long value) => kind == ParameterKind.Length ? Length.FromTicks(value).Millimetres : value;
+        decimal Number(long value) => LengthMm(value, kind) ?? value;
 
         decimal? InCurrency(Money? money) => money is { } known ? MoneyText.ToDecimal(known, currency) : null;
 
         StretchedValueRecord Told(StretchedValue value) => new(
-            kind == ParameterKind.Length ? Number(value.Value) : null, kind == ParameterKind.Count ? (int)value.Value : null,
+            LengthMm(value.Value, kind), Count(value.Value, kind),
             Words.Of(value.Verdict), InCurrency(value.Plan?.Outlay), InCurrency(value.Plan?.ItemCost), InCurrency(value.Bound),
             value.Plan?.MissingCount,
             value.Way is { } way ? answersOf(value.Value, way) : new Dictionary<string, string>());
     }
+
+    /// <summary>How far it is as it is told.</summary>
+    public static StretchProgressRecord ToRecord(StretchProgress progress, ParameterKind kind, int values) =>
+        new(values, progress.Tried, LengthMm(progress.Best, kind), Count(progress.Best, kind));
+
+    private static decimal? LengthMm(long? value, ParameterKind kind) => kind == ParameterKind.Length && value is { } ticks ? Length.FromTicks(ticks).Millimetres : null;
+
+    private static int? Count(long? value, ParameterKind kind) => kind == ParameterKind.Count ? (int?)value : null;
 }

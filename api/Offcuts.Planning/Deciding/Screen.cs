@@ -1,4 +1,6 @@
 using Offcuts.Domain;
+using Offcuts.Planning.Bounds;
+using Offcuts.Planning.Layout;
 using Offcuts.Planning.Modelling;
 using Offcuts.Planning.Ordering;
 using Offcuts.Planning.Search;
@@ -8,7 +10,8 @@ namespace Offcuts.Planning.Deciding;
 /// <summary>What a quick look at a problem tells.</summary>
 /// <param name="Bound">No plan for all parts spends less on wood, in minor units; the greatest number where none can have all parts.</param>
 /// <param name="Cost">What the wood of a plan for all parts costs; null if the look found none.</param>
-internal readonly record struct Screened(long Bound, long? Cost);
+/// <param name="Plan">A plan that a search may not find, to start one from; null where that is not needed.</param>
+internal readonly record struct Screened(long Bound, long? Cost, EarlierPlan? Plan = null);
 
 /// <summary>
 /// A quick look at a problem: greedy plans and linear programs, no search. It says for sure that nothing stays within a limit, or that something does, or
@@ -19,6 +22,10 @@ internal static class Screen
     /// <summary>No plan has everything.</summary>
     public const long Impossible = long.MaxValue;
 
+    /// <summary>The part of the time left in which a component is settled.</summary>
+    private const int SettleShare = 8;
+    private static readonly TimeSpan MostToSettle = TimeSpan.FromSeconds(2);
+
     /// <summary>Looks at a problem.</summary>
     /// <param name="problem">What to build from what.</param>
     /// <param name="limit">Money for wood in minor units, beyond which it does not matter how much it is.</param>
@@ -27,6 +34,13 @@ internal static class Screen
     /// <param name="clock">When to stop.</param>
     public static Screened Look(PlanningProblem problem, long limit, int seed, PriceMemory memory, SearchClock clock)
     {
+        if (limit <= 0)
+        {
+            // Nothing may be bought: what is not on offer makes no difference, and stock alone can be settled.
+            var free = problem.Offers.Where(offer => OfferSize.Of(offer).Any(size => StepPrices.LeastPrice(size) == Money.Zero));
+            return OfWood(problem with { Offers = [.. free], Terms = [] }, limit, seed, memory, clock);
+        }
+
         // Of wood at its least prices only the bound says anything of an outlay: charges come on top.
         var terms = new OrderTerms(problem);
         return terms.Any ? OfWood(problem with { Offers = terms.Widest.Offers(terms, Money.Zero) }, limit, seed, memory, clock) with { Cost = null }
@@ -38,24 +52,24 @@ internal static class Screen
         problem = problem with { Stock = CountedStock.Of(problem) };
         var choices = new SpeciesChoices(problem);
         var builder = new ModelBuilder(problem);
-        var components = new Dictionary<string, ComponentSearch>(StringComparer.Ordinal);
+        var components = new Dictionary<string, ScreenedComponent>(StringComparer.Ordinal);
         long? cost = null;
         var bound = Impossible;
         // A choice without which something is missing gives no plan with everything.
         foreach (var scenario in choices.List().Where(scenario => scenario.Missing.Count == 0))
         {
-            var (least, money) = Of(scenario.Wanted);
+            var (least, found) = Of(scenario.Wanted);
             bound = Math.Min(bound, least);
-            cost = money is { } found && found < (cost ?? Impossible) ? found : cost;
+            cost = found?.Sum(component => component.Solution!.Money) is { } money && money < (cost ?? Impossible) ? money : cost;
             if (cost <= limit || clock.IsOver)
             {
-                return new(cost <= limit ? Math.Min(bound, cost!.Value) : 0, cost);
+                return new(cost <= limit ? Math.Min(bound, cost!.Value) : 0, cost, cost <= limit && found!.Exists(component => component.IsSettled) ? Written(found) : null);
             }
         }
 
         return new(choices.IsTruncated ? 0 : bound, cost);
 
-        (long Bound, long? Money) Of(Wanted wanted)
+        (long Bound, List<ScreenedComponent>? Found) Of(Wanted wanted)
         {
             List<(Wanted Part, PlanningModel Model)> parts = [.. Components.Split(wanted, builder.Build(wanted)).Select(part => (part, builder.Build(part)))];
             var known = parts.Sum(part => (long)Math.Ceiling(memory.Bound(part.Part, part.Model, limit)));
@@ -64,30 +78,60 @@ internal static class Screen
                 return (known, null);
             }
 
-            List<ComponentSearch> searches = [.. parts.Select(part => Searched(part.Part, part.Model))];
+            List<ScreenedComponent> searched = [.. parts.Select(part => Searched(part.Part, part.Model))];
+            var least = searched.Sum(component => component.Search.RoundedBound);
+            // Only what the linear programs leave open is worth more time.
+            for (var at = 0; at < searched.Count && least <= limit && !searched.Exists(component => component.IsImpossible); at++)
+            {
+                components[parts[at].Part.Key] = searched[at] = Settled(searched[at]);
+            }
+
             return (
-                searches.Sum(search => search.RoundedBound),
-                searches.TrueForAll(search => search.Best is { IsComplete: true }) ? searches.Sum(search => search.Best!.Money) : null);
+                searched.Exists(component => component.IsImpossible) ? Impossible : least,
+                searched.TrueForAll(component => component.Solution is not null) ? searched : null);
         }
 
-        ComponentSearch Searched(Wanted part, PlanningModel model)
+        ScreenedComponent Searched(Wanted part, PlanningModel model)
         {
             var key = part.Key;
-            if (!components.TryGetValue(key, out var search))
+            if (!components.TryGetValue(key, out var component))
             {
-                search = new ComponentSearch(model, clock, seed, () => { });
+                var search = new ComponentSearch(model, clock, seed, () => { });
                 search.Start();
                 foreach (var other in components.Values)
                 {
-                    search.Borrow(other);
+                    search.Borrow(other.Search);
                 }
 
                 search.Relax();
                 memory.Keep(part, model, search.BoundDuals);
-                components.Add(key, search);
+                components.Add(key, component = new ScreenedComponent(search, search.Best is { IsComplete: true } best ? best : null));
             }
 
-            return search;
+            return component;
         }
+
+        ScreenedComponent Settled(ScreenedComponent component)
+        {
+            if (component.IsSettled || component.Solution is not null || clock.IsOver || component.Search.Model.Boards.Any(board => board.Price > 0))
+            {
+                return component;
+            }
+
+            var time = clock.Left / SettleShare;
+            var settled = StockListing.Settle(component.Search.Model, clock, time < MostToSettle ? time : MostToSettle, component.Search.Patterns);
+            return component with { Solution = settled.Found, IsImpossible = settled.IsImpossible, IsSettled = true };
+        }
+
+        EarlierPlan Written(List<ScreenedComponent> found) => new(problem, PlanWriter.Write(
+            problem, [.. found.Select(component => (component.Search.Model, component.Solution!))], [], 0,
+            new PlanRun(seed, clock.Elapsed, clock.Elapsed, clock.Elapsed, false, Planner.Version)));
     }
+
+    /// <summary>What is known of one component.</summary>
+    /// <param name="Search">Its first plan and its linear programs.</param>
+    /// <param name="Solution">Cuts that make everything; null if none are known.</param>
+    /// <param name="IsImpossible">Whether nothing can.</param>
+    /// <param name="IsSettled">Whether listing its patterns was tried.</param>
+    private sealed record ScreenedComponent(ComponentSearch Search, Solution? Solution, bool IsImpossible = false, bool IsSettled = false);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Offcuts.Domain;
 using Offcuts.Planning.Deciding;
 using Offcuts.Planning.Search;
@@ -13,7 +14,9 @@ namespace Offcuts.Planning;
 /// <param name="limits">Time for all of it.</param>
 /// <param name="solve">The planner.</param>
 /// <param name="cancellationToken">Ends it early, with what is known.</param>
-public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, Solving solve, CancellationToken cancellationToken)
+/// <param name="progress">Told of every value that was looked at or planned, one at a time.</param>
+public sealed class StretchSearch(
+    StretchQuestion question, PlanLimits limits, Solving solve, CancellationToken cancellationToken, Action<StretchProgress>? progress = null)
 {
     /// <summary>Values on either side of the answer that are planned.</summary>
     private const int NeighboursOnASide = 2;
@@ -28,8 +31,11 @@ public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, S
     private readonly SearchClock searching = new(limits.Budget * SearchShare, cancellationToken);
     private readonly PriceMemory memory = new();
     private readonly StretchVerdict?[] verdicts = new StretchVerdict?[question.Values.Count];
+    private readonly ConcurrentDictionary<(int At, int Way), EarlierPlan> found = [];
     private readonly StretchedValue?[] planned = new StretchedValue?[question.Values.Count];
+    private readonly Lock telling = new();
     private int tried;
+    private int? bestTold;
 
     /// <summary>Searches until the answer is proved and its neighbours are planned, or until time is up.</summary>
     public StretchAnswer Run()
@@ -99,6 +105,7 @@ public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, S
             var (verdict, result) = Trials(at, share > LeastTrial ? share : LeastTrial, isEnoughWithin: true);
             planned[at] = result;
             Learn(at, verdict);
+            Tell(at, verdict, looked: 0);
             best = verdict == StretchVerdict.Within ? at : best;
             if (question.IsMonotone ? verdict != StretchVerdict.Within : best == at)
             {
@@ -117,22 +124,37 @@ public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, S
         }
 
         var verdict = StretchVerdict.Out;
-        foreach (var way in question.Option(question.Values[at]).Ways)
+        foreach (var (index, way) in question.Option(question.Values[at]).Ways.Index())
         {
             var limit = WoodLimit(way).MinorUnits;
             var seen = limit < 0 ? new Screened(0, null) : Screen.Look(way, limit, limits.Seed, memory, searching);
             verdict = limit >= 0 && seen.Cost <= limit ? StretchVerdict.Within
                 : limit >= 0 && seen.Bound <= limit ? StretchVerdict.Open
                 : verdict;
+            if (seen.Plan is { } plan)
+            {
+                found[(at, index)] = plan;
+            }
+
             if (verdict == StretchVerdict.Within)
             {
                 break;
             }
         }
 
-        Interlocked.Increment(ref tried);
         Learn(at, verdict);
+        Tell(at, verdict, looked: 1);
         return verdict;
+    }
+
+    private void Tell(int at, StretchVerdict verdict, int looked)
+    {
+        lock (telling)
+        {
+            tried += looked;
+            bestTold = verdict == StretchVerdict.Within && !(bestTold <= at) ? at : bestTold;
+            progress?.Invoke(new StretchProgress(tried, bestTold is { } best ? question.Values[best] : null));
+        }
     }
 
     private void Learn(int at, StretchVerdict verdict)
@@ -154,7 +176,7 @@ public sealed class StretchSearch(StretchQuestion question, PlanLimits limits, S
         Money? bound = null;
         foreach (var (index, way) in ways.Index())
         {
-            var trial = Trial.Run(way, WoodLimit(way), isEnoughWithin, limits with { Budget = time / ways.Count }, solve, cancellationToken);
+            var trial = Trial.Run(found.TryGetValue((at, index), out var known) ? way with { Earlier = known } : way, WoodLimit(way), isEnoughWithin, limits with { Budget = time / ways.Count }, solve, cancellationToken);
             var least = Trial.LacksForSure(trial.Plan) ? (Money?)null : Counted(trial.Bound, trial.Plan);
             bound = bound is null || least < bound ? least ?? bound : bound;
             isOpen |= trial is { IsWithin: false, IsOut: false };

@@ -36,6 +36,11 @@ public enum StretchVerdict
 /// <param name="Bound">No plan spends less, what counts for the limit together; null where nothing can have all parts.</param>
 public sealed record StretchedValue(long Value, StretchVerdict Verdict, int? Way, Plan? Plan, Money? Bound);
 
+/// <summary>How far the search for a value is.</summary>
+/// <param name="Tried">How many values were looked at.</param>
+/// <param name="Best">The best so far that stays within the limit; null before the first.</param>
+public readonly record struct StretchProgress(int Tried, long? Best);
+
 /// <summary>The answer to a <see cref="StretchQuestion"/>.</summary>
 /// <param name="Best">The best value that stays within the limit; null if none is known to.</param>
 /// <param name="Open">Values that would be better, of which it is not known; if there are none, the answer is proved.</param>

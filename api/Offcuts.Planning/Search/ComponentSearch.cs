@@ -68,6 +68,9 @@ internal sealed class ComponentSearch
 
     public Solution? Best => hand.Best;
 
+    /// <summary>The patterns that it has met.</summary>
+    public IReadOnlyList<Pattern> Patterns => hand.Patterns();
+
     /// <summary>The prices at which its linear programs gave bounds, the last the best; for whole rows.</summary>
     public IReadOnlyList<double[]> BoundDuals => boundDuals;
 

@@ -54,6 +54,8 @@ namespace Offcuts.Cli.Connections;
 [JsonSerializable(typeof(StretchRequest))]
 [JsonSerializable(typeof(FillRequest))]
 [JsonSerializable(typeof(StretchRecord))]
+[JsonSerializable(typeof(StretchProgressRecord))]
+[JsonSerializable(typeof(MixProgressRecord))]
 [JsonSerializable(typeof(MixRequest))]
 [JsonSerializable(typeof(MixRecord))]
 [JsonSerializable(typeof(PlanPage))]

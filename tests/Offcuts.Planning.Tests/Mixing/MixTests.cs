@@ -109,7 +109,9 @@ public class MixTests
         {
             var region = new MixRegion(builds, [new MixChoice(builds.Most, new MixCut([70, 41, 29], room))]);
             region.Exclude([0, 1, 1]);
-            var every = from a in Enumerable.Range(0, 3) from b in Enumerable.Range(0, 6) from c in Enumerable.Range(0, 8)
+            var every = from a in Enumerable.Range(0, 3)
+                        from b in Enumerable.Range(0, 6)
+                        from c in Enumerable.Range(0, 8)
                         where (70 * a) + (41 * b) + (29 * c) <= room && !(b >= 1 && c >= 1) && a <= builds.Most[0] && b <= builds.Most[1] && c <= builds.Most[2]
                         select builds.RankOf([a, b, c]);
             var best = region.Best(default, out var isWhole);

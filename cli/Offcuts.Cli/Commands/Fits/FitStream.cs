@@ -28,8 +28,7 @@ internal static class FitStream
                     yield return JsonSerializer.Deserialize(told.Data, ClientJson.Default.FitEnd)!;
                     break;
                 case "fault":
-                    var problem = JsonSerializer.Deserialize(told.Data, ClientJson.Default.Problem)!;
-                    throw new CliException(problem.Code, problem.Detail);
+                    throw SearchStream.Fault(told.Data);
                     // Others may come from a newer server.
             }
         }

@@ -66,7 +66,9 @@ internal static class FillCommand
         using (var progress = new ProgressLine(run.Terminal, run.Get(Globals.Quiet)))
         {
             progress.Show("Trying mixes ...");
-            answer = await api.MixAsync(request, run.Cancellation);
+            answer = await SearchStream.AnswerAsync(
+                api.StreamMixAsync(request, run.Cancellation), ClientJson.Default.MixProgressRecord, ClientJson.Default.MixRecord,
+                far => progress.Show(MixView.Text(far, designs)), run.Cancellation);
         }
 
         if (run.Json)
@@ -97,7 +99,9 @@ internal static class FillCommand
         using (var progress = new ProgressLine(run.Terminal, run.Get(Globals.Quiet)))
         {
             progress.Show("Trying numbers of copies ...");
-            answer = await api.FillAsync(request, run.Cancellation);
+            answer = await SearchStream.AnswerAsync(
+                api.StreamFillAsync(request, run.Cancellation), ClientJson.Default.StretchProgressRecord, ClientJson.Default.StretchRecord,
+                far => progress.Show(StretchView.Text(far, "numbers of copies", DisplayUnit.Inch)), run.Cancellation);
         }
 
         if (run.Json)

@@ -51,6 +51,15 @@ internal static class MixView
         string Volume(decimal cubicMetres) => VolumeText.OfCubicMetres(cubicMetres, unit);
     }
 
+    /// <summary>How far a search is.</summary>
+    /// <param name="far">How far.</param>
+    /// <param name="designs">The designs in their order; none where they are named by tags.</param>
+    public static string Text(MixProgressRecord far, IReadOnlyList<string> designs)
+    {
+        var best = far.Copies is null ? "" : $", best so far {string.Join(" + ", designs.Count > 0 ? far.Copies.Zip(designs).Where(each => each.First > 0).Select(each => $"{Text(each.First)} {each.Second}") : far.Copies.Select(Text))}";
+        return $"Trying mixes: {Text(far.Tried)} looked at{best}";
+    }
+
     private static string Verdict(MixRecord answer) => (answer.Best, answer.Sure) switch
     {
         ({ } best, true) => $"The free boards yield {Mix(answer)}. Proved: no other mix puts more wood into builds.",

@@ -39,11 +39,14 @@ internal static class StretchCommand
         var request = new StretchRequest(
             name, design, Goal: run.Get(Smallest) ? "smallest" : run.Get(Nearest) is null ? "largest" : "nearest", Wish: await WishAsync(run, api, design, name),
             Spend: run.Get(Spend), With: await OpenOptions.ValuesAsync(run, api, design), Choose: OpenOptions.Answers(run), BudgetMs: time, Seed: SearchOptions.SeedOf(run));
+        var unit = await run.UnitAsync();
         StretchRecord answer;
         using (var progress = new ProgressLine(run.Terminal, run.Get(Globals.Quiet)))
         {
             progress.Show($"Trying values of {name} ...");
-            answer = await api.StretchAsync(request, run.Cancellation);
+            answer = await SearchStream.AnswerAsync(
+                api.StreamStretchAsync(request, run.Cancellation), ClientJson.Default.StretchProgressRecord, ClientJson.Default.StretchRecord,
+                far => progress.Show(StretchView.Text(far, $"values of {name}", unit)), run.Cancellation);
         }
 
         if (run.Json)
@@ -52,7 +55,6 @@ internal static class StretchCommand
         }
         else
         {
-            var unit = await run.UnitAsync();
             StretchView.Write(answer, Verdict(answer, request, unit), unit, run);
             if (answer.Best is { } best)
             {

@@ -33,6 +33,16 @@ internal static class StretchView
     public static string Text(StretchedValueRecord value, DisplayUnit unit) =>
         value.LengthMm is { } length ? Text(length, unit) : (value.Count ?? 0).ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>How far a search is.</summary>
+    /// <param name="far">How far.</param>
+    /// <param name="what">What is tried.</param>
+    /// <param name="unit">The unit of lengths.</param>
+    public static string Text(StretchProgressRecord far, string what, DisplayUnit unit)
+    {
+        var best = far.LengthMm is { } length ? Text(length, unit) : far.Count?.ToString(CultureInfo.InvariantCulture);
+        return string.Create(CultureInfo.InvariantCulture, $"Trying {what}: {far.Tried} of {far.Values} looked at{(best is null ? "" : $", best so far {best}")}");
+    }
+
     /// <summary>The first of the values of which it is not known.</summary>
     public static string OpenValues(StretchRecord answer, DisplayUnit unit)
     {
