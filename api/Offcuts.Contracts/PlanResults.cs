@@ -24,6 +24,11 @@ namespace Offcuts.Contracts;
 /// <param name="ChargeCost">Money spent on delivery and on what orders lack of suppliers' minimums.</param>
 /// <param name="StopCost">What suppliers after the first count in the choice between plans; it is not spent.</param>
 /// <param name="Together">Where several designs were planned together: what each has of the plan, and what that saves; null for a plan of one design.</param>
+/// <param name="WorthBound">
+/// No plan for the same parts that spends no more uses up less worth (consumed less returned) than this; less than 0 where one might return more than it consumes. Null where
+/// nothing is known: no time was left to tell, money is spent under suppliers' terms, several designs are planned together, or the plan is of an older version.
+/// </param>
+/// <param name="WorthGap">How much more than the bound this plan uses up: consumed - returned - bound; null where there is no bound.</param>
 public sealed record PlanResult(
     string Status,
     string Currency,
@@ -47,7 +52,9 @@ public sealed record PlanResult(
     IReadOnlyList<MovementRecord>? Movements = null,
     decimal ChargeCost = 0,
     decimal StopCost = 0,
-    TogetherRecord? Together = null);
+    TogetherRecord? Together = null,
+    decimal? WorthBound = null,
+    decimal? WorthGap = null);
 
 /// <summary>What is to be expected of a solid panel, or of a wide part, across the grain over the year: approximate, from the Wood Handbook's equations.</summary>
 /// <param name="Name">Name of the panel or part.</param>

@@ -69,6 +69,7 @@ public class PlantedFaultTests
         ["worth consumed"] = (AuditRule.Totals, Sound with { WorthConsumed = new Money(1) }),
         ["worth returned"] = (AuditRule.Totals, Sound with { WorthReturned = new Money(1) }),
         ["bound above cost"] = (AuditRule.Bound, Sound with { WoodBound = new Money(1001) }),
+        ["worth bound above what is used up"] = (AuditRule.Bound, Sound with { WorthBound = Sound.WorthUsed + new Money(1) }),
         ["proved with a gap"] = (AuditRule.Status, Sound with { Status = PlanStatus.Proved }),
         ["not said to be proved"] = (AuditRule.Status, Sound with { WoodBound = Sound.WoodCost }),
     };

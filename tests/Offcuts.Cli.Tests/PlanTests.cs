@@ -28,6 +28,10 @@ public sealed class PlanTests : IDisposable
         Assert.Contains("Proved", plan.Out, StringComparison.Ordinal);
         Assert.Contains("rack 2: white ash, surfaced, 3/4 x 5 x 48 in", plan.Out, StringComparison.Ordinal);
         Assert.Contains("Board 2", plan.Out, StringComparison.Ordinal);
+
+        // One board, both parts in a row: nothing can be better, and both views of the plan say so.
+        Assert.Matches("\nUses up wood worth [0-9.]+ USD, the least that any plan for this money can\\.\n", plan.Out);
+        Assert.Contains(", the least that any plan for this money can.", await File.ReadAllTextAsync(Path.Combine(offcuts.Folder, "shelf.html")), StringComparison.Ordinal);
         Assert.DoesNotContain('\r', plan.Out + plan.Err);
         Assert.StartsWith("<!doctype html>", await File.ReadAllTextAsync(Path.Combine(offcuts.Folder, "shelf.html")), StringComparison.OrdinalIgnoreCase);
     }

@@ -4,7 +4,8 @@ namespace Offcuts.Auditing.Whole;
 
 /// <summary>
 /// What the plan says of its own quality agrees with itself: 0 &lt;= bound &lt;= outlay; incomplete exactly if something is missing;
-/// else proved exactly if the bound equals the outlay. Whether the bound itself is right cannot be seen from the plan.
+/// else proved exactly if the bound equals the outlay; a bound on the worth is no more than what is used up, and none where several builds are planned together.
+/// Whether the bounds themselves are right cannot be seen from the plan. (<see cref="Totals"/> adds up what is consumed and returned.)
 /// </summary>
 internal static class Claims
 {
@@ -18,6 +19,15 @@ internal static class Claims
         var status = plan.Missing.Count > 0 ? PlanStatus.Incomplete
             : plan.WoodBound == outlay ? PlanStatus.Proved
             : PlanStatus.Feasible;
+        if (plan.WorthBound is { } least)
+        {
+            // In wide sums: a plan may claim anything.
+            var used = (Int128)plan.WorthConsumed.MinorUnits - plan.WorthReturned.MinorUnits;
+            scope.Findings.Require(
+                least.MinorUnits <= used, AuditRule.Bound, $"The bound on the worth is {least.MinorUnits} minor units, the plan uses up {used}.");
+            scope.Findings.Require(scope.Problem.Builds.Count <= 1, AuditRule.Bound, $"The bound on the worth is {least.MinorUnits}, but for several builds none is known.");
+        }
+
         scope.Findings.Require(plan.Status == status, AuditRule.Status, $"The plan is called {plan.Status}, it is {status}.");
     }
 }

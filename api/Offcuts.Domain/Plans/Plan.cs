@@ -55,11 +55,23 @@ public sealed record Plan
     /// <summary>Worth of the leftovers that go back to the rack, those of bought boards included.</summary>
     public required Money WorthReturned { get; init; }
 
+    /// <summary>
+    /// No plan for the same parts under the same cutting rules that spends no more has a smaller <see cref="WorthUsed"/> than this, whichever species it
+    /// chooses; less than nothing where such a plan might return more than it consumes. Null where nothing is known: no time was left, suppliers' terms leave it open, or several builds are planned together.
+    /// </summary>
+    public Money? WorthBound { get; init; }
+
     /// <summary>What its builds would cost one after another, in each order that was tried; empty for a plan of one build.</summary>
     public IReadOnlyList<BuildOrder> OneAfterAnother { get; init; } = [];
 
     /// <summary>How the plan was found.</summary>
     public required PlanRun Run { get; init; }
+
+    /// <summary>Worth that it uses up: consumed less returned. Less than nothing where bought boards leave more than the shop's own boards lose.</summary>
+    public Money WorthUsed => WorthConsumed - WorthReturned;
+
+    /// <summary>How far the worth used up may be above the least for the money; null where no bound is known.</summary>
+    public Money? WorthGap => WorthBound is { } bound ? WorthUsed - bound : null;
 
     /// <summary>The purchase by which a bought board comes.</summary>
     /// <param name="board">A board of this plan that is not in stock.</param>

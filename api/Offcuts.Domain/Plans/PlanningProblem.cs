@@ -59,6 +59,9 @@ public sealed record PlanLimits(TimeSpan Budget, int Seed = 1)
 
     /// <summary>When the search ends by itself.</summary>
     public PlanEffort Effort { get; init; }
+
+    /// <summary>Whether a thorough search also bounds the worth that a plan uses up (<see cref="Plan.WorthBound"/>), for at most a part of the time that is left.</summary>
+    public bool BoundsWorth { get; init; }
 }
 
 /// <summary>When a search ends by itself, apart from its budget.</summary>

@@ -77,7 +77,7 @@ internal sealed partial class PlanRunner(
         var catalogue = workshop.Catalogue();
         var problem = ProblemMapping.Read(asked.Problem, catalogue) with { Earlier = asked.EarlierId is { } id ? earlier.Read(id) : null };
         var ways = problem.Design.HasAlternatives ? Alternatives.Of(problem.Design, catalogue.All) : [new Alternative(problem.Design, new Dictionary<string, string>())];
-        var limits = new PlanLimits(TimeSpan.FromMilliseconds(asked.BudgetMs), asked.Seed);
+        var limits = new PlanLimits(TimeSpan.FromMilliseconds(asked.BudgetMs), asked.Seed) { BoundsWorth = true };
         var reporter = new ProgressReporter(run.Id, store, problem.Shop.Currency, plan => Audited(run.Id, problem, catalogue, plan));
         using var either = CancellationTokenSource.CreateLinkedTokenSource(run.Cancelled, stopping);
         var plan = ways.Count == 1 ? planner.Search(problem, limits, reporter.Report, either.Token) : Cheapest();

@@ -33,7 +33,8 @@ internal static class ResultMapping
             [.. plan.Laminations.Select(lamination => LaminationMapping.ToRecord(lamination, problem, catalogue))],
             ChangeMapping.ToRecord(plan, problem),
             MovementMapping.Of(plan, problem, catalogue), InCurrency(plan.ChargeCost), InCurrency(plan.StopCost),
-            problem.Builds.Count == 0 ? null : TogetherMapping.ToRecord(plan, problem));
+            problem.Builds.Count == 0 ? null : TogetherMapping.ToRecord(plan, problem),
+            plan.WorthBound is { } least ? InCurrency(least) : null, plan.WorthGap is { } gap ? InCurrency(gap) : null);
 
         decimal InCurrency(Money money) => MoneyText.ToDecimal(money, currency);
     }

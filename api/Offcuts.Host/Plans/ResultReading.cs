@@ -33,6 +33,7 @@ internal static class ResultReading
             WoodBound = ToMoney(result.WoodBound),
             WorthConsumed = ToMoney(result.WorthConsumed),
             WorthReturned = ToMoney(result.WorthReturned),
+            WorthBound = result.WorthBound is { } least ? ToMoney(Math.Abs(least)) * Math.Sign(least) : null,
             Run = new PlanRun(
                 result.Run.Seed, TimeSpan.FromMilliseconds(result.Run.BudgetMs), TimeSpan.FromMilliseconds(result.Run.ElapsedMs),
                 TimeSpan.FromMilliseconds(result.Run.FirstPlanAfterMs), result.Run.Finished, result.Run.PlannerVersion),

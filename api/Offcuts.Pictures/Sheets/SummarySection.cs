@@ -17,6 +17,7 @@ internal static class SummarySection
             design.Description is { } description ? Markup.Html("p", null, description) : null,
             document.MadeWith is { } made ? Markup.Html("p", null, $"Made with {made}.") : null,
             Markup.Html("p", "verdict", Verdict(document)),
+            WorthText.Of(plan, document.Problem.Shop.Currency) is { } worth ? Markup.Html("p", null, worth) : null,
             Markup.Html("dl", "facts", Facts(document, plan).Select(fact => Markup.Html(
                 "div", null, Markup.Html("dt", null, fact.Name), Markup.Html("dd", null, fact.Value)))));
     }

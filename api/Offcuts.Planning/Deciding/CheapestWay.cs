@@ -31,7 +31,7 @@ public static class CheapestWay
         IReadOnlyList<PlanningProblem> ways, PlanLimits limits, Solving solve, Action<int> chosen, Action<PlanProgress>? progress, CancellationToken cancellationToken)
     {
         var clock = new SearchClock(limits.Budget, cancellationToken);
-        var trials = Compare(ways, limits, solve, cancellationToken);
+        var trials = Compare(ways, limits with { BoundsWorth = false }, solve, cancellationToken);
         var best = trials.Index().Where(trial => trial.Item is not null).MinBy(trial => Rank(trial.Item!.Plan, trial.Index)).Index;
         chosen(best);
         var plan = trials[best]!.Plan;

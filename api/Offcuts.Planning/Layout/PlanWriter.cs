@@ -8,8 +8,15 @@ namespace Offcuts.Planning.Layout;
 internal static class PlanWriter
 {
     /// <summary>The plan made of the solutions of all components, which share no board.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="solved">The components.</param>
+    /// <param name="missing">What cannot be had.</param>
+    /// <param name="bound">A lower bound on the money, in minor units.</param>
+    /// <param name="run">How it was found.</param>
+    /// <param name="worthBound">A lower bound on the worth that is used up for the plan's money, in minor units; null if none is known.</param>
     public static Plan Write(
-        PlanningProblem problem, IReadOnlyList<(PlanningModel Model, Solution Solution)> solved, IReadOnlyList<MissingPart> missing, long bound, PlanRun run)
+        PlanningProblem problem, IReadOnlyList<(PlanningModel Model, Solution Solution)> solved, IReadOnlyList<MissingPart> missing, long bound, PlanRun run,
+        long? worthBound = null)
     {
         var sawn = Sawing.Of(problem, solved);
         new ExtraPieces(problem, sawn, missing).Cut();
@@ -20,6 +27,7 @@ internal static class PlanWriter
         var cost = new Money(purchases.Sum(purchase => purchase.Cost.MinorUnits));
         var cuts = boards.Select(entry => entry.Cut).ToList();
         var lower = new Money(Math.Min(bound, cost.MinorUnits));
+        var (consumed, returned) = (Consumed(problem, cuts), new Money(cuts.Sum(cut => Returned(problem, cut))));
         return new Plan
         {
             Status = missing.Count > 0 ? PlanStatus.Incomplete : lower == cost ? PlanStatus.Proved : PlanStatus.Feasible,
@@ -33,8 +41,9 @@ internal static class PlanWriter
             WoodCost = cost,
             ItemCost = problem.Design.ItemCost,
             WoodBound = lower,
-            WorthConsumed = Consumed(problem, cuts),
-            WorthReturned = new Money(cuts.Sum(cut => Returned(problem, cut))),
+            WorthConsumed = consumed,
+            WorthReturned = returned,
+            WorthBound = worthBound is { } least ? new Money(Math.Min(least, (consumed - returned).MinorUnits)) : null,
             Run = run,
         };
     }

@@ -7,7 +7,7 @@ namespace Offcuts.Planning.Master;
 /// <summary>
 /// The linear relaxation over the patterns at hand:
 /// min sum c_p x_p + missing costs, such that for every row sum a_rp x_p + missing_r >= need_r, for every supply
-/// and every bought size least &lt;= sum x_p &lt;= most, x >= 0. Strip rows are scaled so that a whole sub-panel counts 1; the sub-panels
+/// and every bought size least &lt;= sum x_p &lt;= most, x >= 0, and where money is limited sum money_p x_p &lt;= most money. Strip rows are scaled so that a whole sub-panel counts 1; the sub-panels
 /// of a panel may shift width to each other (<see cref="WidthShifts"/>).
 /// </summary>
 internal sealed class MasterProblem : IDisposable
@@ -19,11 +19,15 @@ internal sealed class MasterProblem : IDisposable
     private readonly Constraint?[] purchases;
     private readonly Variable[] missing;
     private readonly WidthShifts shifts;
+    private readonly Constraint? money;
     private readonly List<Variable> variables = [];
     private readonly HashSet<string> keys = new(StringComparer.Ordinal);
     private CostWeights weights;
 
-    public MasterProblem(PlanningModel model, CostWeights weights)
+    /// <param name="model">The model.</param>
+    /// <param name="weights">How a pattern's two costs are added up.</param>
+    /// <param name="mostMoney">The most money that may be spent; null for any.</param>
+    public MasterProblem(PlanningModel model, CostWeights weights, long? mostMoney = null)
     {
         this.model = model;
         this.weights = weights;
@@ -41,6 +45,7 @@ internal sealed class MasterProblem : IDisposable
 
         shifts = new WidthShifts(solver, model, cover);
         purchases = [.. model.Boards.Select(board => board.Price > 0 ? solver.MakeConstraint(-infinity, infinity, "") : null)];
+        money = mostMoney is { } most ? solver.MakeConstraint(-infinity, most, "") : null;
         CoverDuals = new double[cover.Length];
         BoardDuals = new double[purchases.Length];
     }
@@ -51,6 +56,9 @@ internal sealed class MasterProblem : IDisposable
 
     /// <summary>What the limits on a board's use count for, by board index.</summary>
     public double[] BoardDuals { get; }
+
+    /// <summary>What one more minor unit of money would save, where it is limited.</summary>
+    public double MoneyPrice { get; private set; }
 
     /// <summary>Values of the patterns after the last solve, in their order.</summary>
     public double[] Values { get; private set; } = [];
@@ -64,11 +72,15 @@ internal sealed class MasterProblem : IDisposable
     public static double MissingCost(PlanningModel model) =>
         1000 + (10 * model.Boards.Select(board => board.Price + board.WorthConsumed).DefaultIfEmpty(0).Max());
 
-    /// <summary>Adds a pattern unless it is there. What it covers beyond the whole need counts only if <paramref name="beyondNeed"/>.</summary>
-    public bool Add(Pattern pattern, bool beyondNeed = false)
+    /// <summary>
+    /// Adds a pattern unless it is there. What it covers beyond the whole need counts only if <paramref name="beyondNeed"/>. Where all that counts is the worth, one
+    /// that makes the same and leaves more is another (<paramref name="byWorth"/>).
+    /// </summary>
+    public bool Add(Pattern pattern, bool beyondNeed = false, bool byWorth = false)
     {
         var beyond = beyondNeed && pattern.Cover.Any(each => each.Amount > model.Rows[each.Row].MostCounted);
-        if (pattern.Cover.Length == 0 || !keys.Add(beyond ? pattern.Key + "+" : pattern.Key))
+        var key = byWorth ? FormattableString.Invariant($"{pattern.Key} {pattern.Worth:0.000}") : pattern.Key;
+        if (pattern.Cover.Length == 0 || !keys.Add(beyond ? key + "+" : key))
         {
             return false;
         }
@@ -81,6 +93,7 @@ internal sealed class MasterProblem : IDisposable
 
         supply[pattern.Board.Supply].SetCoefficient(variable, 1);
         purchases[pattern.Board.Index]?.SetCoefficient(variable, 1);
+        money?.SetCoefficient(variable, pattern.Money);
         solver.Objective().SetCoefficient(variable, weights.Of(pattern));
         variables.Add(variable);
         Patterns.Add(pattern);
@@ -158,6 +171,7 @@ internal sealed class MasterProblem : IDisposable
             BoardDuals[board.Index] = supplyDuals[board.Supply] + (purchases[board.Index]?.DualValue() ?? 0);
         }
 
+        MoneyPrice = Math.Max(0, -(money?.DualValue() ?? 0));
         Values = [.. variables.Select(variable => variable.SolutionValue())];
         Missing = missing.Sum(variable => variable.SolutionValue());
         Objective = solver.Objective().Value();

@@ -18,6 +18,9 @@ internal sealed class KeepFaces
         least = [.. all.Where(face => !all.Exists(other => other != face && other.Along <= face.Along && other.Across <= face.Across))];
     }
 
+    /// <summary>The extents across the board at which pieces begin to be kept.</summary>
+    public IEnumerable<long> Across => least.Select(face => face.Across);
+
     /// <summary>Whether a piece of such extents is kept.</summary>
     public bool Include(long along, long across)
     {

@@ -20,6 +20,20 @@ internal sealed class PlanningModel
 
     private List<SplitPanel>? splits;
 
+    /// <summary>Whether the second objective has what handling counts; without it, it is worth consumed less worth returned, as a plan tells them.</summary>
+    public bool CountsHandling { get; init; } = true;
+
+    /// <summary>The same problem with nothing but worth in the second objective.</summary>
+    public PlanningModel WithoutHandling() => new()
+    {
+        Problem = Problem,
+        Rows = Rows,
+        Profiles = Profiles,
+        Boards = Boards,
+        Supplies = Supplies,
+        CountsHandling = false,
+    };
+
     public long Kerf => Problem.Shop.Kerf.Ticks;
 
     public bool Recut => Problem.Shop.Recut;
@@ -47,7 +61,7 @@ internal sealed class PlanningModel
     /// at it. A twentieth of what a board foot is worth, a quarter behind others, all of it for one that is buried (this project's judgement:
     /// nobody shifts a stack for less than a board foot of wood).
     /// </summary>
-    public double HandlingOf(BoardType board) => Problem.Rates.Otherwise.MinorUnits / board.Reach switch
+    public double HandlingOf(BoardType board) => !CountsHandling ? 0 : Problem.Rates.Otherwise.MinorUnits / board.Reach switch
     {
         Reach.Easy => 20.0,
         Reach.Behind => 4.0,
@@ -55,7 +69,7 @@ internal sealed class PlanningModel
     };
 
     /// <summary>Minor units that one more cut counts in the second objective.</summary>
-    public double HandlingPerCut => Problem.Rates.Otherwise.MinorUnits / 100.0;
+    public double HandlingPerCut => !CountsHandling ? 0 : Problem.Rates.Otherwise.MinorUnits / 100.0;
 
     /// <summary>Minor units that a board cut as in the earlier plan counts less in the second objective: a maker may have marked it out already.</summary>
     public double KeepingPerBoard => Problem.Rates.Otherwise.MinorUnits / 4.0;

@@ -52,7 +52,7 @@ internal sealed class OrderSearch(OrderTerms terms, PlanLimits limits, Action<Pl
         var own = terms.Problem with { Offers = choice.Offers(terms, new Money(Math.Max(LeastSurcharge, TooDear * (best?.Outlay.MinorUnits ?? 0)))) };
         var budget = clock.Left * share;
         var enough = best is null ? long.MaxValue : Math.Max(0, best.Outlay.MinorUnits - terms.Fixed(choice));
-        var plan = new PlanSearch(own, limits with { Budget = budget }, Report, new SearchClock(budget, cancellation), enough).Run();
+        var plan = new PlanSearch(own, limits with { Budget = budget }, Report, new SearchClock(budget, cancellation), enough, boundsWorthTo: 0).Run();
         isCutShort |= !plan.Run.Finished;
         planned.Add((choice, plan));
         Offer(plan);
@@ -70,9 +70,11 @@ internal sealed class OrderSearch(OrderTerms terms, PlanLimits limits, Action<Pl
     private bool Offer(Plan plan)
     {
         var priced = terms.Priced(plan);
-        var isBetter = best is null || Rank(priced).CompareTo(Rank(best)) < 0;
-        best = isBetter ? priced : best;
-        return isBetter;
+        var order = best is null ? -1 : Rank(priced).CompareTo(Rank(best));
+
+        // A plan that was reported on the way comes again at the end of its search, with what is known of its worth.
+        best = order < 0 || (order == 0 && priced.WorthBound is not null) ? priced : best;
+        return order < 0;
     }
 
     private static (int Missing, long Outlay, long Worth) Rank(Plan plan) => (

@@ -10,6 +10,7 @@ internal sealed class OrderTerms
     private readonly HashSet<string> itemSuppliers;
     private readonly HashSet<string> mattering;
     private readonly Dictionary<string, long> items;
+    private readonly bool givesAway;
 
     public OrderTerms(PlanningProblem problem)
     {
@@ -20,6 +21,7 @@ internal sealed class OrderTerms
             .ToDictionary(group => group.Key, group => group.Sum(item => item.Cost.MinorUnits), StringComparer.Ordinal);
         var suppliers = problem.Offers.Where(offer => offer.Available != 0).Select(offer => Slug.Of(offer.Supplier)).ToHashSet(StringComparer.Ordinal);
         var stopsCount = problem.Shop.SecondStop > Money.Zero && suppliers.Union(itemSuppliers).Count() > 1;
+        givesAway = problem.Offers.Any(offer => StepPrices.UnitPrice(offer) == Money.Zero || offer.Steps.Any(step => step.Price == Money.Zero));
         mattering = [.. suppliers.Where(supplier => stopsCount || SupplierOrders.TermsOf(problem, supplier).Any)];
     }
 
@@ -82,13 +84,16 @@ internal sealed class OrderTerms
             Offer = new OfferSize(own[purchase.Offer.Offer.Id], purchase.Offer.Size, OfferSize.PriceOf(own[purchase.Offer.Offer.Id], purchase.Offer.Size)),
         })]);
         var orders = SupplierOrders.Of(Problem, purchases);
-        return plan with
+        var priced = plan with
         {
             Purchases = purchases,
             WoodCost = new Money(purchases.Sum(purchase => purchase.Cost.MinorUnits)),
             Charges = [.. orders.Select(order => order.Charge).Where(charge => charge.Total > Money.Zero)],
             StopCost = SupplierOrders.StopCost(Problem, orders),
         };
+
+        // The bound is one for the prices of one choice of suppliers. Where nothing is spent, and nothing is given away, it holds for every choice.
+        return priced with { WorthBound = priced.Outlay == Money.Zero && !givesAway ? plan.WorthBound : null };
     }
 
     // Of an offer that is not bought, only the price before any step is a choice.

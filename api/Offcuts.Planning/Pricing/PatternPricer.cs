@@ -33,6 +33,7 @@ internal sealed class PatternPricer
     private readonly List<BoardView> rough;
     private readonly int mostCells;
     private readonly DividedPricer divided;
+    private readonly DefectLeftovers leftovers;
     private List<BoardView>? relaxed;
 
     public PatternPricer(PlanningModel model)
@@ -41,6 +42,7 @@ internal sealed class PatternPricer
 
         // A few boards can be priced on a grid as fine as sizes may ask for; many cannot in a workshop's patience.
         divided = new DividedPricer(model);
+        leftovers = new DefectLeftovers(model);
         mostCells = model.Boards.Count <= ManyBoards ? 12_000 : 4_000;
         fine = Views(mostCells, roundDown: false);
         quick = fine.Exists(view => view.Oriented.MostCellsUsed > QuickCells) ? Views(QuickCells, roundDown: false) : fine;
@@ -60,8 +62,8 @@ internal sealed class PatternPricer
             var (along, across) = (all.Max(board => board.Along), all.Max(board => board.Across));
             foreach (var ripFirst in new[] { false, true })
             {
-                // Where nothing lies side by side, ripping first gives the same patterns again.
-                if (ripFirst && boards.Key.Families.Length == 0
+                // Where nothing lies side by side, ripping first gives the same patterns again; but what it leaves may be worth more, which a bound on that must count.
+                if (ripFirst && model.CountsHandling && boards.Key.Families.Length == 0
                     && (2 * boards.Key.Blanks.Min(blank => blank.Across)) + model.Kerf > across)
                 {
                     continue;
@@ -157,6 +159,27 @@ internal sealed class PatternPricer
         return new PatternLister(model, views).Near(prices, boards, least, effort);
     }
 
+    /// <summary>
+    /// Upper bounds on the value of any pattern that makes anything, every leftover counted, by board index, at prices that ask for that
+    /// (<see cref="PriceList.WithAllLeftovers"/>); sizes that do not fit the grid are rounded in favour of the bound.
+    /// </summary>
+    public double[] BestValuesWithLeftovers(PriceList prices)
+    {
+        var bounding = Bounding;
+        var each = new List<(BoardType Board, double Value)>[bounding.Count];
+        Each(bounding, index => each[index] = [.. bounding[index].Values(prices, bounding[index].Boards)]);
+        var values = new Dictionary<BoardType, double>();
+        foreach (var (board, value) in each.SelectMany(view => view))
+        {
+            values[board] = Math.Max(values.GetValueOrDefault(board), value);
+        }
+
+        var whole = WholeDemand(prices);
+        return [.. model.Boards.Select(board => DefectLeftovers.Concern(board)
+            ? Math.Min(leftovers.Value(board, area => values.GetValueOrDefault(area)), whole[board.Profile] + (prices.WorthWeight * leftovers.Most(board)))
+            : Math.Min(values.GetValueOrDefault(board), whole[board.Profile] + (prices.WorthWeight * board.Profile.WorthOf(board.Along, board.Across))))];
+    }
+
     /// <summary>Upper bounds on the value of any pattern at prices that give leftovers no worth, by board index; sizes that do not fit the grid are rounded in favour of the bound.</summary>
     public double[] BestValues(PriceList prices)
     {
@@ -174,9 +197,7 @@ internal sealed class PatternPricer
             best[board.Index] = value;
         }
 
-        // However the knapsacks count, no pattern makes more than all that is needed of what its board can make.
-        var whole = model.Profiles.ToDictionary(profile => profile, profile => prices.OfDemand(
-            profile.Blanks.Select(blank => blank.Row).Concat(profile.Families.SelectMany(family => family.Rows)).Distinct()));
+        var whole = WholeDemand(prices);
         foreach (var board in model.Boards)
         {
             best[board.Index] = Math.Min(best[board.Index], whole[board.Profile]);
@@ -184,4 +205,8 @@ internal sealed class PatternPricer
 
         return best;
     }
+
+    /// <summary>However the knapsacks count, no pattern makes more than all that is needed of what its board can make.</summary>
+    private Dictionary<Profile, double> WholeDemand(PriceList prices) => model.Profiles.ToDictionary(profile => profile, profile => prices.OfDemand(
+        profile.Blanks.Select(blank => blank.Row).Concat(profile.Families.SelectMany(family => family.Rows)).Distinct()));
 }

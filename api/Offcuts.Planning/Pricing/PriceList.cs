@@ -10,9 +10,11 @@ internal sealed class PriceList
 {
     /// <summary>Values are multiples of 2^-30, so sums below 2^22 minor units are exact in a double.</summary>
     private const double Grid = 1L << 30;
+    private const double Trifle = 1024 / Grid;
 
-    private PriceList(double[] piece, double[] perTick, long[] need, double worthWeight)
+    private PriceList(double[] piece, double[] perTick, long[] need, double worthWeight, bool countsAllLeftovers)
     {
+        CountsAllLeftovers = countsAllLeftovers;
         Piece = piece;
         PerTick = perTick;
         Need = need;
@@ -31,17 +33,31 @@ internal sealed class PriceList
     /// <summary>What a minor unit of worth counts against a minor unit of money.</summary>
     public double WorthWeight { get; }
 
+    /// <summary>
+    /// Whether pricing counts every leftover that there can be, those at the ends of runs, beside trimmed blanks and beside strips too, and only patterns that
+    /// make anything: for a bound on the worth. A search does without.
+    /// </summary>
+    public bool CountsAllLeftovers { get; }
+
+    /// <summary>
+    /// The same prices for a bound on the worth, which counts a minor unit of worth as one; all that is needed is worth at least a trifle, so that boards cut for nothing
+    /// dearer are counted too.
+    /// </summary>
+    public PriceList WithAllLeftovers(IReadOnlyList<DemandRow> rows) => new(
+        [.. Piece.Select((value, row) => rows[row] is PartRow && Need[row] > 0 ? Math.Max(value, Trifle) : value)],
+        [.. PerTick.Select((value, row) => rows[row] is StripRow && Need[row] > 0 ? Math.Max(value, 1 / Grid) : value)], Need, 1, true);
+
     /// <summary>The same prices for what is still needed.</summary>
-    public PriceList With(long[] need) => new(Piece, PerTick, need, WorthWeight);
+    public PriceList With(long[] need) => new(Piece, PerTick, need, WorthWeight, CountsAllLeftovers);
 
     /// <summary>A fraction of the prices, rounded down to the grid.</summary>
     public PriceList Times(double fraction) => new(
-        [.. Piece.Select(value => OnGrid(value * fraction))], [.. PerTick.Select(value => OnGrid(value * fraction))], Need, WorthWeight);
+        [.. Piece.Select(value => OnGrid(value * fraction))], [.. PerTick.Select(value => OnGrid(value * fraction))], Need, WorthWeight, CountsAllLeftovers);
 
     /// <summary>The same prices, each less a discount on the grid.</summary>
     public PriceList Less(double[] discount) => new(
         [.. Piece.Select((value, row) => value > 0 ? value - discount[row] : 0)],
-        [.. PerTick.Select((value, row) => value > 0 ? value - discount[row] : 0)], Need, WorthWeight);
+        [.. PerTick.Select((value, row) => value > 0 ? value - discount[row] : 0)], Need, WorthWeight, CountsAllLeftovers);
 
     /// <summary>
     /// The same prices with all sub-panels of a panel alike at their mean. Only such prices give a bound: a plan may share out a panel's width as it
@@ -64,7 +80,7 @@ internal sealed class PriceList
             }
         }
 
-        return new PriceList(Piece, perTick, Need, WorthWeight);
+        return new PriceList(Piece, perTick, Need, WorthWeight, CountsAllLeftovers);
     }
 
     /// <summary>The next value on the grid below.</summary>
@@ -92,7 +108,7 @@ internal sealed class PriceList
             }
         }
 
-        return new PriceList(piece, perTick, need, worthWeight);
+        return new PriceList(piece, perTick, need, worthWeight, false);
     }
 
     /// <summary>Sum over all rows of value times need: what the whole demand is worth at these prices.</summary>

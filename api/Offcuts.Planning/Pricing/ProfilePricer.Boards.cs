@@ -35,7 +35,7 @@ internal sealed partial class ProfilePricer
             }
 
             var (restValue, family) = BoardRest(first + view.Kerf - (at * view.FirstCell));
-            if (sections + restValue > best.Value)
+            if ((!all || at > 0 || family >= 0) && sections + restValue > best.Value)
             {
                 best = (sections + restValue, at, family);
             }
@@ -54,16 +54,17 @@ internal sealed partial class ProfilePricer
 
         if (prices.WorthWeight > 0)
         {
-            var left = rest - view.Kerf;
-            best = prices.WorthWeight * (view.RipFirst
-                ? view.Profile.WorthOf(openSecond, left)
-                : view.Profile.WorthOf(left, openSecond));
+            best = WorthOf(rest - view.Kerf, openSecond);
         }
 
         for (var f = 0; view.RipFirst && f < fills.Length; f++)
         {
             var times = PiecesInRow(f);
-            if (times > 0 && !fills[f].IsWorthless)
+            if (all && times > 0 && rests[f] is { } strips && strips.Value(rest, openSecond, times) is var with && with > best)
+            {
+                (best, family) = (with, f);
+            }
+            else if (!all && times > 0 && !fills[f].IsWorthless)
             {
                 var filled = fills[f].Value(rest, times, out var count) - (count * times * cutWeight);
                 if (count > 0 && filled > best)
@@ -90,8 +91,12 @@ internal sealed partial class ProfilePricer
                 continue;
             }
 
-            contents[i] = BestContent(view.FirstCells[i], view.First[i], second, view.SecondCells[i], value[i] - cutWeight, stripsRequired: false);
+            contents[i] = BestContent(view.FirstCells[i], view.First[i], second, view.SecondCells[i], value[i] - cutWeight, stripsRequired: false, i);
             yield return new KnapsackItem(view.FirstCells[i], contents[i].Value, Copies(i), i);
+            if (all && WithoutLeader(view.FirstCells[i], second) is > 0 and var without)
+            {
+                yield return new KnapsackItem(view.FirstCells[i], without, MostSections, i);
+            }
         }
 
         for (var f = 0; !view.RipFirst && f < fills.Length; f++)
@@ -106,6 +111,10 @@ internal sealed partial class ProfilePricer
             {
                 contents[value.Length + f] = content;
                 yield return new KnapsackItem(view.FamilyFirstCells[f], content.Value, fills[f].MostStrips, value.Length + f);
+                if (all && WithoutLeader(view.FamilyFirstCells[f], second) is > 0 and var without)
+                {
+                    yield return new KnapsackItem(view.FamilyFirstCells[f], without, MostSections, value.Length + f);
+                }
             }
         }
     }

@@ -116,7 +116,7 @@ internal sealed partial class ProfilePricer
 
         if (content.At > 0)
         {
-            var capacity = AcrossCapacity(section, content, leads && bands.Count > 0 ? view.SecondCells[tag] : 0, need);
+            var capacity = AcrossCapacity(section, content, leads && bands.Count > 0 ? tag : NoLeader, need);
             foreach (var (blank, count) in acrossKnapsack.Trace(capacity).OrderByDescending(band => view.Second[band.Tag]).ToList())
             {
                 for (var n = 0; n < count; n++)
@@ -147,18 +147,17 @@ internal sealed partial class ProfilePricer
     /// Solves for the bands beside the leader within what is still needed, and gives the capacity to trace. Where that is less than
     /// was counted on, and nothing else fills the section, all its room may serve.
     /// </summary>
-    private int AcrossCapacity(int section, Content content, int leaderCells, long[] need)
+    private int AcrossCapacity(int section, Content content, int leader, long[] need)
     {
-        var items = Within(BandItems(section), need).ToList();
+        var items = Within(BandItems(section, leader), need).ToList();
         acrossKnapsack.Solve(items, content.At, trace: true);
-        var steps = across[Array.BinarySearch(sectionCells, section)];
-        if (acrossKnapsack.Best[content.At] >= Array.Find(steps, step => step.At == content.At).Value - Rounding)
+        if (acrossKnapsack.Best[content.At] >= Array.Find(Beside(section, leader), step => step.At == content.At).Value - Rounding)
         {
             return content.At;
         }
 
         LeftOut = true;
-        var capacity = content.Family < 0 ? view.SecondCapacity(openSecond) - leaderCells : content.At;
+        var capacity = content.Family < 0 ? view.SecondCapacity(openSecond) - (leader == NoLeader ? 0 : view.SecondCells[leader]) : content.At;
         acrossKnapsack.Solve(items, capacity, trace: true);
         return capacity;
     }
@@ -172,7 +171,7 @@ internal sealed partial class ProfilePricer
         Take(view.Blanks[blank], blanks, need);
         // Sizes are rounded up to cells, and so is the section: what fits in it by cells may not fit by its true length.
         var left = Math.Max(FirstOfLeader(leader), view.First[blank]) - view.First[blank];
-        var room = section - view.FirstCells[blank];
+        var room = all ? BestRun(blank, section).At : section - view.FirstCells[blank];
         if (run.Length > 0 && room > 0 && BandValue(blank, section) > value[blank])
         {
             runKnapsack.Solve(Within(RunItems(view.SecondCells[blank]), need), room, trace: true);

@@ -18,6 +18,7 @@ namespace Offcuts.Planning.Pricing;
 /// </code>
 /// Counts are bounded by what is needed within each knapsack, not across them: the value is an upper bound over all patterns
 /// of this class, and exact where a board is one band wide (Gilmore and Gomory 1965 for the nested scheme).
+/// With <see cref="PriceList.CountsAllLeftovers"/> it is one with every leftover counted (see ProfilePricer.Leftovers.cs).
 /// </remarks>
 internal sealed partial class ProfilePricer
 {
@@ -52,8 +53,10 @@ internal sealed partial class ProfilePricer
     {
         prices = priceList;
         cutWeight = prices.WorthWeight * model.HandlingPerCut;
+        all = prices.CountsAllLeftovers;
         value = [.. view.Blanks.Select(ValueOf)];
         fills = [.. view.Profile.Families.Select(family => new StripFill(family, model.Kerf, prices))];
+        PrepareLeftovers();
         PrepareRuns();
         PrepareSections(view.SecondCapacity(mostSecond));
     }
@@ -85,9 +88,15 @@ internal sealed partial class ProfilePricer
         runKnapsack.Clear(longest, trace: false);
         for (var w = 0; w < runWidths.Length; w++)
         {
-            foreach (var i in active.Where(i => view.SecondCells[i] == runWidths[w]))
+            if (all)
             {
-                runKnapsack.Add(RunItem(i));
+                // What lies beside a blank in a run depends on the run's width.
+                runKnapsack.Solve(RunItems(runWidths[w]), longest, trace: false);
+            }
+
+            foreach (var i in active.Where(i => !all && view.SecondCells[i] == runWidths[w]))
+            {
+                runKnapsack.Add(RunItem(i, runWidths[w]));
             }
 
             run[w] = runKnapsack.Best.ToArray();
@@ -115,9 +124,10 @@ internal sealed partial class ProfilePricer
 
     private IEnumerable<KnapsackItem> RunItems(int widest) => ActiveBlanks
         .Where(i => view.SecondCells[i] <= widest)
-        .Select(RunItem);
+        .Select(i => RunItem(i, widest));
 
-    private KnapsackItem RunItem(int blank) => new(view.FirstCells[blank], value[blank] - cutWeight, Copies(blank), blank);
+    private KnapsackItem RunItem(int blank, int widest) =>
+        new(view.FirstCells[blank], value[blank] - cutWeight + (all ? BesideBlank(blank, widest) : 0), Copies(blank), blank);
 
     private void PrepareSections(int secondCapacity)
     {
@@ -131,10 +141,12 @@ internal sealed partial class ProfilePricer
         across = new (int, double)[sectionCells.Length][];
         for (var s = 0; s < sectionCells.Length; s++)
         {
-            var capacity = secondCapacity - LeastLeader(sectionCells[s]);
+            var capacity = secondCapacity - (all ? 0 : LeastLeader(sectionCells[s]));
             acrossKnapsack.Solve(capacity < 0 ? [] : BandItems(sectionCells[s]), Math.Max(0, capacity), trace: false);
             across[s] = Steps(acrossKnapsack.Best);
         }
+
+        PrepareLeaders(secondCapacity);
     }
 
     /// <summary>What the narrowest leader of sections of an extent takes across; nothing where strips lead.</summary>
@@ -143,15 +155,15 @@ internal sealed partial class ProfilePricer
             ? 0
             : ActiveBlanks.Where(i => view.FirstCells[i] == section).Min(i => view.SecondCells[i]);
 
-    private IEnumerable<KnapsackItem> BandItems(int section) => ActiveBlanks
+    private IEnumerable<KnapsackItem> BandItems(int section, int leader = NoLeader) => ActiveBlanks
         .Where(i => view.FirstCells[i] <= section)
-        .Select(i => new KnapsackItem(view.SecondCells[i], BandValue(i, section) - cutWeight, Copies(i), i));
+        .Select(i => new KnapsackItem(view.SecondCells[i], BandValue(i, section) - cutWeight, Copies(i) - (all && i == leader ? 1 : 0), i));
 
     private double BandValue(int blank, int section)
     {
         var room = section - view.FirstCells[blank];
-        return run.Length == 0 || room <= 0
-            ? value[blank]
+        return all ? BestRun(blank, section).Value
+            : run.Length == 0 || room <= 0 ? value[blank]
             : value[blank] + run[Array.BinarySearch(runWidths, view.SecondCells[blank])][room];
     }
 
@@ -171,12 +183,11 @@ internal sealed partial class ProfilePricer
     }
 
     /// <summary>The best content of a section: value, how far across the bands reach in cells, and what fills the rest.</summary>
-    private Content BestContent(int section, long first, long second, int leaderCells, double leaderValue, bool stripsRequired)
+    private Content BestContent(int section, long first, long second, int leaderCells, double leaderValue, bool stripsRequired, int leader = NoLeader)
     {
         var best = new Content(double.NegativeInfinity, 0, -1);
         var capacity = view.SecondCapacity(second) - leaderCells;
-        var steps = across[Array.BinarySearch(sectionCells, section)];
-        foreach (var (at, bandValue) in steps)
+        foreach (var (at, bandValue) in Beside(section, leader))
         {
             if (at > capacity)
             {
@@ -208,12 +219,14 @@ internal sealed partial class ProfilePricer
             return (best, family);
         }
 
+        if (all)
+        {
+            return RestWithLeftovers(rest, section);
+        }
+
         if (prices.WorthWeight > 0)
         {
-            var left = rest - view.Kerf;
-            best = prices.WorthWeight * (view.RipFirst
-                ? view.Profile.WorthOf(left, first)
-                : view.Profile.WorthOf(first, left));
+            best = WorthOf(first, rest - view.Kerf);
         }
 
         for (var f = 0; !view.RipFirst && f < fills.Length; f++)
@@ -230,6 +243,10 @@ internal sealed partial class ProfilePricer
 
         return (best, family);
     }
+
+    /// <summary>What a leftover with such extents counts.</summary>
+    private double WorthOf(long first, long second) => first <= 0 || second <= 0 ? 0
+        : prices.WorthWeight * (view.RipFirst ? view.Profile.WorthOf(second, first) : view.Profile.WorthOf(first, second));
 
     private readonly record struct Content(double Value, int At, int Family);
 }

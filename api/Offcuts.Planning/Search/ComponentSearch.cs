@@ -38,6 +38,7 @@ internal sealed class ComponentSearch
     private readonly Random random;
     private readonly WarmStart warm;
     private readonly List<double[]> boundDuals = [];
+    private readonly Dictionary<long, double?> worthBounds = [];
 
     // The part of its time that branching on the purchases gets.
     private double eagerness = 1;
@@ -270,6 +271,24 @@ internal sealed class ComponentSearch
             Rebuild(PolishRebuilds, PoolGoal.Worth);
             Relay();
         }
+    }
+
+    /// <summary>The least worth that a plan of this component uses up if it spends no more than so much, in minor units; null if there is no time to tell.</summary>
+    /// <param name="mostMoney">The money.</param>
+    /// <param name="time">How long it may take.</param>
+    public double? BoundWorth(long mostMoney, TimeSpan time)
+    {
+        if (Model.Rows.Count == 0)
+        {
+            return 0;
+        }
+
+        if (!worthBounds.TryGetValue(mostMoney, out var bound))
+        {
+            worthBounds.Add(mostMoney, bound = new WorthBound(Model, mostMoney).Of(hand.Patterns(), clock, time));
+        }
+
+        return bound;
     }
 
     private void Relay()

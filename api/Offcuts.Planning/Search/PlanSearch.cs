@@ -10,11 +10,16 @@ namespace Offcuts.Planning.Search;
 /// <param name="progress">Told of every better plan and bound.</param>
 /// <param name="clock">How much of the time is left.</param>
 /// <param name="enough">A bound on the money that is as good as a proof, because a plan that spends so much is not wanted.</param>
+/// <param name="boundsWorthTo">The most money for which the worth is bounded, where the limits ask for that.</param>
 internal sealed class PlanSearch(
-    PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, SearchClock clock, long enough = long.MaxValue)
+    PlanningProblem problem, PlanLimits limits, Action<PlanProgress>? progress, SearchClock clock, long enough = long.MaxValue,
+    long boundsWorthTo = long.MaxValue)
 {
     /// <summary>The search ends by itself after so many rounds that brought nothing.</summary>
     private const int MostIdleRounds = 8;
+
+    /// <summary>The part of the time left in which the worth is bounded.</summary>
+    private const double WorthShare = 0.4;
     private readonly ModelBuilder builder = new(problem);
     private readonly Dictionary<string, ComponentSearch> components = new(StringComparer.Ordinal);
     private List<ScenarioPlan> scenarios = [];
@@ -26,6 +31,9 @@ internal sealed class PlanSearch(
     private (long Money, double Worth)? reported;
     private bool truncated;
     private TimeSpan firstPlan;
+
+    /// <summary>The least worth that any plan for the winner's money uses up, in minor units; null where it is not known.</summary>
+    public long? LeastWorth { get; private set; }
 
     /// <summary>Runs to the end or until time is up.</summary>
     public Plan Run()
@@ -52,10 +60,44 @@ internal sealed class PlanSearch(
         {
             Raise(share: 6);
             Deepen();
+            LeastWorth = limits.BoundsWorth && winner!.Money <= boundsWorthTo ? BoundWorth() : null;
             Polish();
         }
 
         return Write(finished: !clock.IsOver && !clock.CutShort);
+    }
+
+    /// <summary>
+    /// The least worth that any plan for no more than the winner's money uses up, whatever it chooses: the least over the choices whose bounds on the money
+    /// leave that open. A component may spend what the bounds of the others leave it. Null where there are choices that are not listed, or time is too short.
+    /// </summary>
+    private long? BoundWorth()
+    {
+        if (truncated)
+        {
+            return null;
+        }
+
+        var end = clock.Elapsed + (clock.Left * WorthShare);
+        var (open, least) = (scenarios.Concat(doubtful).Where(scenario => scenario.Bound <= winner!.Money).ToList(), double.PositiveInfinity);
+        foreach (var (at, scenario) in open.Index())
+        {
+            var sum = 0.0;
+            foreach (var (number, component) in scenario.Components.Index())
+            {
+                var time = (end - clock.Elapsed) / ((open.Count - at) * (scenario.Components.Count - number));
+                if (time <= TimeSpan.Zero || component.BoundWorth(winner!.Money - (scenario.Bound - component.RoundedBound), time) is not { } bound)
+                {
+                    return null;
+                }
+
+                sum += bound;
+            }
+
+            least = Math.Min(least, sum);
+        }
+
+        return (long)Math.Ceiling(least);
     }
 
     /// <summary>The least money that any choice of species could do with.</summary>
@@ -270,5 +312,5 @@ internal sealed class PlanSearch(
 
     private Plan Write(bool finished) => PlanWriter.Write(
         problem, [.. winner!.Components.Select(component => (component.Model, component.Best!))], winner.Scenario.Missing, Bound(),
-        new PlanRun(limits.Seed, limits.Budget, clock.Elapsed, firstPlan, finished, Planner.Version));
+        new PlanRun(limits.Seed, limits.Budget, clock.Elapsed, firstPlan, finished, Planner.Version), LeastWorth);
 }

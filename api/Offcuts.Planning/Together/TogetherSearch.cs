@@ -35,7 +35,7 @@ internal sealed class TogetherSearch(PlanningProblem problem, PlanLimits limits,
         progress?.Invoke(new PlanProgress(watch.Elapsed, best.Outlay, Money.Zero, best.Missing.Count == 0 ? best : null));
 
         var joint = Planner.SolveOne(
-            problem with { Builds = [], Earlier = problem.Earlier ?? new EarlierPlan(problem, best) }, limits with { Budget = Left() },
+            problem with { Builds = [], Earlier = problem.Earlier ?? new EarlierPlan(problem, best) }, limits with { Budget = Left(), BoundsWorth = false },
             inner => Report(inner, best), cancellation);
         isFinished &= joint.Run.Finished;
         var candidates = tried.Select(each => Merged(each.Rack, joint.Missing)).ToList();
@@ -81,7 +81,7 @@ internal sealed class TogetherSearch(PlanningProblem problem, PlanLimits limits,
         if (!racks.TryGetValue(Key(order), out var after))
         {
             var before = After([.. order.SkipLast(1)], budget);
-            var plan = Planner.SolveOne(before.For(JointDesign.Only(problem.Design, order[^1])), limits with { Budget = budget }, null, cancellation);
+            var plan = Planner.SolveOne(before.For(JointDesign.Only(problem.Design, order[^1])), limits with { Budget = budget, BoundsWorth = false }, null, cancellation);
             isFinished &= plan.Run.Finished;
             racks.Add(Key(order), after = before.After(plan));
         }

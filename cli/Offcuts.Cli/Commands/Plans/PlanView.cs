@@ -61,6 +61,11 @@ internal sealed class PlanView(Terminal terminal, DisplayUnit unit, PlanResult p
 
         to.WriteLine(Verdict());
         to.WriteLine($"Cuts up boards worth {Money(plan.WorthConsumed)}; leftovers worth {Money(plan.WorthReturned)} go back to the rack.");
+        if (plan.WorthBound is { } least)
+        {
+            to.WriteLine(WorthText.Of(plan.WorthConsumed - plan.WorthReturned, least, Money));
+        }
+
         if (!plan.Run.Finished)
         {
             to.WriteLine("The search was ended before it was done; a longer --budget may find better.");
