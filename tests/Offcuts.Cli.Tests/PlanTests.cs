@@ -22,7 +22,7 @@ public sealed class PlanTests : IDisposable
     {
         await offcuts.RunAsync("boards", "add", "3/4 x 5 x 48", "--species", "white-ash", "--surface", "surfaced", "--place", "rack 2");
 
-        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "1s", "--sheet", "shelf.html"], Shelf, null);
+        var plan = await offcuts.RunAsync(["plan", "-", "--budget", "20s", "--sheet", "shelf.html"], Shelf, null);
 
         Assert.True(plan.Code == 0, plan.Err);
         Assert.Contains("Proved", plan.Out, StringComparison.Ordinal);
