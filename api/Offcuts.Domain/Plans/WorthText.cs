@@ -10,15 +10,17 @@ public static class WorthText
     public static string Of(decimal used, decimal bound, Func<decimal, string> money)
     {
         ArgumentNullException.ThrowIfNull(money);
-        return (used, bound) switch
+        var (isMore, mayBeMore) = (used < 0, bound < 0);
+        if (used == bound)
         {
-            _ when used == bound => used >= 0
-                ? $"Uses up wood worth {money(used)}, the least that any plan for this money can."
-                : $"Leaves wood worth {money(-used)} more than it cuts up, the most that any plan for this money can.",
-            (>= 0, >= 0) => $"Uses up wood worth {money(used)}; no plan for this money can use up less than {money(bound)}.",
-            (>= 0, _) => $"Uses up wood worth {money(used)}; no plan for this money can leave more than {money(-bound)} beyond what it cuts up.",
-            _ => $"Leaves wood worth {money(-used)} more than it cuts up; no plan for this money can leave more than {money(-bound)} more.",
-        };
+            return isMore
+                ? $"Leaves wood worth {money(-used)} more than it cuts up, the most that any plan for this money can."
+                : $"Uses up wood worth {money(used)}, the least that any plan for this money can.";
+        }
+
+        return isMore ? $"Leaves wood worth {money(-used)} more than it cuts up; no plan for this money can leave more than {money(-bound)} more."
+            : mayBeMore ? $"Uses up wood worth {money(used)}; no plan for this money can leave more than {money(-bound)} beyond what it cuts up."
+            : $"Uses up wood worth {money(used)}; no plan for this money can use up less than {money(bound)}.";
     }
 
     /// <summary>The same of a plan; null where no bound is known.</summary>

@@ -1,5 +1,3 @@
-using Offcuts.Planning.Modelling;
-
 namespace Offcuts.Planning.Pricing;
 
 /// <content>
