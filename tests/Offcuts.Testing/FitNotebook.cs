@@ -9,7 +9,7 @@ public sealed class FitNotebook : IFitMemory
     private readonly Lock gate = new();
     private readonly Dictionary<string, (SeenStock Seen, FitOutcome Outcome)> known = new(StringComparer.Ordinal);
 
-    public FitOutcome? Recall(DesignReach reach, bool exactly)
+    public FitOutcome? Recall(DesignReach reach, bool onlyByCost)
     {
         lock (gate)
         {
@@ -19,7 +19,7 @@ public sealed class FitNotebook : IFitMemory
             }
 
             var now = Seen(reach);
-            return kept.Seen.IsSameAs(now) || (!exactly && kept.Seen.StillServes(kept.Outcome, now)) ? kept.Outcome : null;
+            return kept.Seen.IsSameAs(now) || kept.Seen.StillServes(kept.Outcome, now, onlyByCost) ? kept.Outcome : null;
         }
     }
 

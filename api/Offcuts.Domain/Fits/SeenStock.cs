@@ -14,22 +14,19 @@ public sealed record SeenStock(IReadOnlyList<TouchableBoard> Boards)
     public bool IsSameAs(SeenStock other) => Boards.SequenceEqual(other.Boards);
 
     /// <summary>
-    /// Whether what was planned from this stock still costs the least from another: all that it cuts is still there, and nothing cheaper can have come.
-    /// A plan that is proved stays so while boards only leave the rack, and one that buys nothing whatever comes to it.
+    /// Whether what was planned from this stock is still as good from another: all that it cuts is there, and nothing better can have come. While boards only leave
+    /// the rack, a plan that cuts none of them stays what it was, and so does its bound: what is left allows nothing that was not allowed before. Whatever
+    /// comes, nothing is cheaper than a plan that is proved and buys nothing.
     /// </summary>
     /// <param name="outcome">What was planned from this stock.</param>
     /// <param name="now">The stock as it is.</param>
-    public bool StillServes(FitOutcome outcome, SeenStock now)
+    /// <param name="onlyByCost">Whether it is enough that nothing costs less; else the same boards would have to be cut.</param>
+    public bool StillServes(FitOutcome outcome, SeenStock now, bool onlyByCost)
     {
-        if (!outcome.IsProved)
-        {
-            return false;
-        }
-
         var then = Boards.ToDictionary(board => board.BoardId, StringComparer.Ordinal);
         var still = now.Boards.ToDictionary(board => board.BoardId, StringComparer.Ordinal);
         return outcome.Uses.All(use => still.TryGetValue(use.BoardId, out var board) && board.Wood == then[use.BoardId].Wood && board.Quantity >= use.Count)
-            && (outcome.Outlay == Money.Zero || now.Boards.All(board =>
+            && ((onlyByCost && outcome.IsProved && outcome.Outlay == Money.Zero) || now.Boards.All(board =>
                 then.TryGetValue(board.BoardId, out var known) && known.Wood == board.Wood && known.Quantity >= board.Quantity));
     }
 }

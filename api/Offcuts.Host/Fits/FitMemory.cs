@@ -17,7 +17,7 @@ internal sealed class FitMemory(FitStore store, FitPrints prints) : IFitMemory
     private readonly List<string> used = [];
 
     /// <inheritdoc/>
-    public FitOutcome? Recall(DesignReach reach, bool exactly)
+    public FitOutcome? Recall(DesignReach reach, bool onlyByCost)
     {
         var mark = MarkOf(reach);
         if (store.Find(mark) is not { } kept)
@@ -27,7 +27,7 @@ internal sealed class FitMemory(FitStore store, FitPrints prints) : IFitMemory
 
         var outcome = RememberedFit.Read(kept.Outcome);
         var (then, now) = (RememberedFit.ReadSeen(kept.Seen), prints.Seen(reach));
-        if (!then.IsSameAs(now) && (exactly || !then.StillServes(outcome, now)))
+        if (!then.IsSameAs(now) && !then.StillServes(outcome, now, onlyByCost))
         {
             return null;
         }

@@ -81,7 +81,7 @@ public sealed class FitSearch(FitStock stock, FitQuestion question, IFitMemory m
                 for (var at = Interlocked.Increment(ref next); at < asked.Count && !stop.IsCancellationRequested; at = Interlocked.Increment(ref next))
                 {
                     var reach = DesignReach.Of(stock, asked[at]);
-                    var known = memory.Recall(reach, exactly: question.Order == FitOrder.Pile);
+                    var known = memory.Recall(reach, onlyByCost: question.Order == FitOrder.Cheapest);
                     lock (gate)
                     {
                         open.Add(new FitCandidate(reach, stock) { Outcome = known });
