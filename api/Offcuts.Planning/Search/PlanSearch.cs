@@ -68,36 +68,49 @@ internal sealed class PlanSearch(
     }
 
     /// <summary>
-    /// The least worth that any plan for no more than the winner's money uses up, whatever it chooses: the least over the choices whose bounds on the money
-    /// leave that open. A component may spend what the bounds of the others leave it. Null where there are choices that are not listed, or time is too short.
+    /// The least worth that any plan for no more than the winner's money uses up, whatever it chooses: the least over the choices whose bounds on the money leave that
+    /// open, or what holds for all choices together, whichever says more. Null where there are choices that are not listed, or time is too short for both.
     /// </summary>
     private long? BoundWorth()
     {
+        var open = scenarios.Concat(doubtful).Where(scenario => scenario.Bound <= winner!.Money).ToList();
         if (truncated)
         {
             return null;
         }
 
+        // One bound for all choices is soon there, but lower.
         var end = clock.Elapsed + (clock.Left * WorthShare);
-        var (open, least) = (scenarios.Concat(doubtful).Where(scenario => scenario.Bound <= winner!.Money).ToList(), double.PositiveInfinity);
+        var together = open.Count > 1 && relaxed is not null && relaxed.Bound <= winner!.Money ? BoundWorth(relaxed, (end - clock.Elapsed) / 2) : null;
+        double? least = double.PositiveInfinity;
         foreach (var (at, scenario) in open.Index())
         {
-            var sum = 0.0;
-            foreach (var (number, component) in scenario.Components.Index())
+            least = BoundWorth(scenario, (end - clock.Elapsed) / (open.Count - at)) is { } bound && least is { } known ? Math.Min(known, bound) : null;
+            if (least is null)
             {
-                var time = (end - clock.Elapsed) / ((open.Count - at) * (scenario.Components.Count - number));
-                if (time <= TimeSpan.Zero || component.BoundWorth(winner!.Money - (scenario.Bound - component.RoundedBound), time) is not { } bound)
-                {
-                    return null;
-                }
-
-                sum += bound;
+                break;
             }
-
-            least = Math.Min(least, sum);
         }
 
-        return (long)Math.Ceiling(least);
+        return (least, together) is (null, null) ? null : (long)Math.Ceiling(Math.Max(least ?? double.NegativeInfinity, together ?? double.NegativeInfinity));
+    }
+
+    /// <summary>The same of one choice, of which each component may spend what the bounds of the others leave it.</summary>
+    private double? BoundWorth(ScenarioPlan scenario, TimeSpan time)
+    {
+        var (end, sum) = (clock.Elapsed + time, 0.0);
+        foreach (var (at, component) in scenario.Components.Index())
+        {
+            var share = (end - clock.Elapsed) / (scenario.Components.Count - at);
+            if (share <= TimeSpan.Zero || component.BoundWorth(winner!.Money - (scenario.Bound - component.RoundedBound), share) is not { } bound)
+            {
+                return null;
+            }
+
+            sum += bound;
+        }
+
+        return sum;
     }
 
     /// <summary>The least money that any choice of species could do with.</summary>
