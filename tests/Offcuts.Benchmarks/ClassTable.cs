@@ -10,7 +10,8 @@ namespace Offcuts.Benchmarks;
 /// <summary>Random shops by class, small and large, with enough stock and without: how many plans are proved, and how far the others may be from the best; and how far the worth that they use up may be from the least for the money.</summary>
 internal static class ClassTable
 {
-    private static readonly (string Name, Func<int, PlanningProblem> Create)[] Classes =
+    /// <summary>The classes by name, and the problem of a class for a seed.</summary>
+    public static IReadOnlyList<(string Name, Func<int, PlanningProblem> Create)> Classes { get; } =
     [
         ("40 boards, 12 parts, enough", seed => RandomShops.Create(seed, Kind(ShopScale.Workshop, seed, mustBuy: false))),
         ("40 boards, 12 parts, must buy", RandomShops.MustBuy),

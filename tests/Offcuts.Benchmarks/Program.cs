@@ -39,6 +39,12 @@ switch (args)
             folder, TimeSpan.FromSeconds(rest.Length > 0 ? double.Parse(rest[0], CultureInfo.InvariantCulture) : 10),
             TimeSpan.FromSeconds(rest.Length > 1 ? double.Parse(rest[1], CultureInfo.InvariantCulture) : 0), Console.Out);
         return 0;
+    case ["table", var demo, .. var rest] when Directory.Exists(demo) && rest.Length <= 3 && (rest.Length == 0 || Directory.Exists(rest[0])):
+        Overview(demo, rest).Print(Console.Out);
+        return 0;
+    case ["row", var name, var demo, .. var rest] when rest.Length == 3:
+        Overview(demo, rest).PrintRow(name, Console.Out);
+        return 0;
     case ["startup"]:
         StartUp.Publish(["--self-contained", "false"], Console.Out);
         return 0;
@@ -51,8 +57,13 @@ switch (args)
     default:
         await Console.Error.WriteLineAsync(
             """
-            Usage: Offcuts.Benchmarks [shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | queue [SHOPS [SECONDS]] | growth [SHOPS] | fit [DESIGNS [BOARDS [in-full]]] | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | stretch DEMO [SECONDS [SECONDS]] | startup [self-contained | OFFCUTS HELLO]]
+            Usage: Offcuts.Benchmarks [table DEMO [FOLDER [MOST [SECONDS]]] | shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | queue [SHOPS [SECONDS]] | growth [SHOPS] | fit [DESIGNS [BOARDS [in-full]]] | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | stretch DEMO [SECONDS [SECONDS]] | startup [self-contained | OFFCUTS HELLO]]
             FOLDER holds problems as JSON files, DEMO is db/demo. OFFCUTS and HELLO are two programs; without them both are published with the same options.
             """);
         return 2;
 }
+
+static OverviewTable Overview(string demo, string[] rest) => new(
+    demo, rest.Length > 0 && rest[0] != "-" ? rest[0] : null,
+    rest.Length > 1 ? int.Parse(rest[1], CultureInfo.InvariantCulture) : 5,
+    TimeSpan.FromSeconds(rest.Length > 2 ? double.Parse(rest[2], CultureInfo.InvariantCulture) : 10));

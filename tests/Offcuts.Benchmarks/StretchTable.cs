@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using Offcuts.Documents;
 using Offcuts.Domain;
 using Offcuts.Planning;
 
@@ -9,8 +8,6 @@ namespace Offcuts.Benchmarks;
 /// <summary>The demo's side table stretched over all lengths, and the answer against planning every length.</summary>
 internal static class StretchTable
 {
-    private static readonly string[] Suppliers = ["prices-hollow-creek.yaml", "prices-corner-yard.yaml"];
-
     /// <summary>Asks for the largest and the smallest length, and for the nearest to some, each with no purchase and with some money.</summary>
     /// <param name="demo">The folder of the demo's documents.</param>
     /// <param name="budget">Time for one answer.</param>
@@ -18,9 +15,9 @@ internal static class StretchTable
     /// <param name="output">Where the table goes.</param>
     public static void Print(string demo, TimeSpan budget, TimeSpan perValue, TextWriter output)
     {
-        var design = DesignDocument.Parse(File.ReadAllText(Path.Combine(demo, "designs", "side-table.yaml")), DisplayUnit.Inch, SpeciesCatalogue.Default);
+        var design = DemoShop.Design(demo, "side-table");
         var parameter = design.Parameters.Single(each => each.Name == "length");
-        var frame = Frame(demo, design);
+        var frame = DemoShop.Problem(demo, design);
         var options = parameter.Values.ToDictionary(value => value, value => Option(frame, design, value));
         output.WriteLine($"{parameter.Count} values, {options.Values.Max(option => option.Ways.Count)} ways to build each");
         output.WriteLine("limit  goal         answer  open  tried  seconds  agrees");
@@ -76,13 +73,4 @@ internal static class StretchTable
             design, new Dictionary<string, long> { ["length"] = value }, (pointer, detail) => throw new InvalidOperationException($"{pointer}: {detail}"));
         return new(value, [.. Alternatives.Of(instance.Design, SpeciesCatalogue.Default.All).Select(way => frame with { Design = DesignResolver.Resolve(way.Design, SpeciesCatalogue.Default.All) })]);
     }
-
-    private static PlanningProblem Frame(string demo, Design design) => new()
-    {
-        Design = design,
-        Shop = new Shop(),
-        Stock = [.. BoardListDocument.Parse(File.ReadAllText(Path.Combine(demo, "boards.yaml")), DisplayUnit.Inch, SpeciesCatalogue.Default)
-            .Select((board, at) => board.ToBoard(string.Create(CultureInfo.InvariantCulture, $"B{at}"), DateTimeOffset.UnixEpoch))],
-        Offers = [.. Suppliers.SelectMany(file => PriceListDocument.Parse(File.ReadAllText(Path.Combine(demo, file)), DisplayUnit.Inch, SpeciesCatalogue.Default).Offers)],
-    };
 }
