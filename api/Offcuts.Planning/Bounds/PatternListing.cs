@@ -19,6 +19,7 @@ internal sealed class PatternListing(
     PlanningModel model, PatternPricer pricer, SearchClock clock, Action<Pattern> listed, long mostEffort = PatternListing.MostEffort)
 {
     private const long MostEffort = 8_000_000;
+    private readonly ProperValues proper = new(model, pricer, () => clock.IsOver);
     private const int MostPatterns = 15_000;
     private const int ManyPatterns = 1_500;
 
@@ -30,17 +31,17 @@ internal sealed class PatternListing(
     private const double LeastShare = 1.0 / 4_194_304;
 
     /// <summary>What the node costs at least, at most <paramref name="known"/>, and a cheaper plan if one was found.</summary>
-    /// <param name="duals">The duals of the rows at the node.</param>
+    /// <param name="duals">The prices at the node.</param>
     /// <param name="node">What may be bought.</param>
     /// <param name="bound">A bound known before.</param>
     /// <param name="known">The cost of a plan at hand.</param>
     /// <param name="limit">The most time for it.</param>
-    public (double Bound, Solution? Found) Settle(double[] duals, Purchases node, double bound, long known, TimeSpan limit)
+    public (double Bound, Solution? Found) Settle(ProgramDuals duals, Purchases node, double bound, long known, TimeSpan limit)
     {
         var until = clock.Elapsed + limit;
         var (settled, found) = Settle(duals, LeastPrice(), node, bound, known, until);
         return settled < known && found is null && !clock.IsOver && clock.Elapsed < until
-            && model.Rows.Any(row => row.Needed > 0 && duals[row.Index] <= LeastPrice())
+            && model.Rows.Any(row => row.Needed > 0 && duals.Rows[row.Index] <= LeastPrice())
             ? Settle(duals, 0, node, bound, known, until)
             : (settled, found);
     }
@@ -51,12 +52,14 @@ internal sealed class PatternListing(
     /// One try. What costs nothing makes the patterns many: for that, rows at no price are left out of the patterns and of the program, which then is a
     /// relaxation, and a plan found is filled up with them.
     /// </summary>
-    private (double Bound, Solution? Found) Settle(double[] duals, double leastPrice, Purchases node, double bound, long known, TimeSpan until)
+    private (double Bound, Solution? Found) Settle(ProgramDuals duals, double leastPrice, Purchases node, double bound, long known, TimeSpan until)
     {
         var need = model.Rows.Select(row => row.Needed).ToArray();
-        var prices = PriceList.FromDuals(model.Rows, [.. duals.Select(dual => dual <= LeastPrice() ? leastPrice : dual)], need, 0).Even(model);
-        prices = prices.Times(SafeBound.BestFraction(model, prices, pricer.BestValues(prices), node));
-        var values = pricer.BestValues(prices);
+        var prices = PriceList.FromDuals(model.Rows, [.. duals.Rows.Select(dual => dual <= LeastPrice() ? leastPrice : dual)], need, 0).Even(model);
+        var costs = duals.Costs(model);
+        var fraction = SafeBound.BestFraction(model, prices, proper.Of(prices, costs), node);
+        prices = prices.Times(fraction);
+        var values = proper.Of(prices, [.. costs.Select(cost => cost * fraction)]);
         var own = SafeBound.At(1, prices, values, node);
         if (own >= known)
         {

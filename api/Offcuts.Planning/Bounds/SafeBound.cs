@@ -29,7 +29,12 @@ internal static class SafeBound
     public static double Of(PlanningModel model, PatternPricer pricer, PriceList prices, Purchases purchases)
     {
         prices = prices.Even(model);
-        var values = pricer.BestValues(prices);
+        return Of(model, prices, pricer.BestValues(prices), purchases);
+    }
+
+    /// <summary>The bound at even prices where it is known what boards are worth at most.</summary>
+    public static double Of(PlanningModel model, PriceList prices, double[] values, Purchases purchases)
+    {
         return Fractions(model, values).Max(fraction => At(fraction, prices, values, purchases));
     }
 

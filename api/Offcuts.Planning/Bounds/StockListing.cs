@@ -37,7 +37,7 @@ internal static class StockListing
             return default;
         }
 
-        var (bound, found) = new PatternListing(model, pricer, clock, _ => { }).Settle(duals, Purchases.Free(model), 0, 1, limit);
+        var (bound, found) = new PatternListing(model, pricer, clock, _ => { }).Settle(new ProgramDuals(duals, []), Purchases.Free(model), 0, 1, limit);
         return new Settled(found is null && bound >= 1, found);
     }
 }

@@ -1,4 +1,3 @@
-using Offcuts.Planning.Bounds;
 using Offcuts.Planning.Master;
 using Offcuts.Planning.Modelling;
 using Offcuts.Planning.Pricing;
@@ -9,7 +8,6 @@ namespace Offcuts.Planning.Search;
 internal static class ColumnGeneration
 {
     private const int MostPerRound = 150;
-    private const int MostBoundRounds = 60;
 
     /// <summary>Runs until no pattern improves, a number of rounds has passed or time is up; says whether it converged.</summary>
     public static bool Run(
@@ -42,38 +40,5 @@ internal static class ColumnGeneration
 
         master.Solve();
         return false;
-    }
-
-    /// <summary>
-    /// Improves the bound on the money where needs couple the sections of a board: the pricing then overrates patterns, and the
-    /// bound at the prices of the proper patterns is weak. Adding the overrated patterns as they are drives the prices to where
-    /// the bound is best. Gives the best bound met, at least <paramref name="known"/>.
-    /// </summary>
-    public static double TightenBound(
-        PlanningModel model, MasterProblem master, PatternPricer pricer, long[] need, SearchClock clock, double known)
-    {
-        for (var round = 0; round < MostBoundRounds && !clock.IsOver && master.Solve(); round++)
-        {
-            var prices = PriceList.FromDuals(model.Rows, master.CoverDuals, need, 0);
-            known = Math.Max(known, SafeBound.Of(model, pricer, prices));
-            if (SafeBound.IsAsGoodAs(known, master.Objective))
-            {
-                break;
-            }
-
-            var any = false;
-            foreach (var pattern in pricer.Improving(
-                prices, master.BoardDuals, CostWeights.MoneyOnly, MostPerRound, _ => true, clock.Cancellation, proper: false))
-            {
-                any |= master.Add(pattern, beyondNeed: true);
-            }
-
-            if (!any)
-            {
-                break;
-            }
-        }
-
-        return known;
     }
 }

@@ -29,6 +29,7 @@ internal sealed class ComponentSearch
     private const int MostForWhole = 400;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
+    private readonly PurchaseProgram program;
     private readonly PurchaseTree tree;
     private readonly LeastTotal leastTotal;
     private readonly PlansAtHand hand;
@@ -60,7 +61,8 @@ internal sealed class ComponentSearch
         hand = new PlansAtHand(improved);
         two = new TwoAtATime(model, pricer, hand, random);
         neighbourhoods = new Neighbourhoods(model, clock, hand, two, random);
-        var (program, listing) = (new PurchaseProgram(model, pricer, clock), new PatternListing(model, pricer, clock, hand.Keep));
+        program = new PurchaseProgram(model, pricer, clock);
+        var listing = new PatternListing(model, pricer, clock, hand.Keep);
         tree = new PurchaseTree(model, program, listing, clock, hand.Offer);
         leastTotal = new LeastTotal(model, program, listing, clock);
     }
@@ -169,8 +171,8 @@ internal sealed class ComponentSearch
             master.SetWeights(CostWeights.MoneyOnly);
             ColumnGeneration.Run(Model, master, pricer, CostWeights.MoneyOnly, need, clock, 200, _ => true, hand.Keep);
 
-            Bound = ColumnGeneration.TightenBound(Model, master, pricer, need, clock, Bound);
-            boundDuals.Add((double[])master.CoverDuals.Clone());
+            Bound = Math.Max(Bound, program.Bound(master, Purchases.Free(Model), Best.Money));
+            boundDuals.Add(program.Duals.Rows);
         }
 
         improved();
