@@ -126,10 +126,10 @@ internal sealed class TryEveryLeftover(TinyCase tiny, PlanningProblem problem)
         /// Every way to cut the set as one section, with what it leaves. A section is as long as its longest piece, or as any piece that the board can give: what led it may have
         /// been more than was needed, and left out.
         /// </summary>
-        public IEnumerable<(int Extent, long Returned)> Sections(int set)
+        public HashSet<(int Extent, long Returned)> Sections(int set)
         {
             var pieces = Case.Pieces(set).ToList();
-            var found = new HashSet<(int, long)>();
+            var found = new HashSet<(int Extent, long Returned)>();
             for (var turned = 0; turned < 1 << pieces.Count; turned++)
             {
                 if (pieces.Index().All(entry => (turned >> entry.Index & 1) == 0 || entry.Item.MayTurn))
@@ -142,7 +142,7 @@ internal sealed class TryEveryLeftover(TinyCase tiny, PlanningProblem problem)
             return found;
         }
 
-        private void Share(List<(int First, int Second)> laid, int piece, List<List<(int First, int Second)>> bands, HashSet<(int, long)> found)
+        private void Share(List<(int First, int Second)> laid, int piece, List<List<(int First, int Second)>> bands, HashSet<(int Extent, long Returned)> found)
         {
             if (piece == laid.Count)
             {
@@ -168,7 +168,7 @@ internal sealed class TryEveryLeftover(TinyCase tiny, PlanningProblem problem)
             bands.RemoveAt(bands.Count - 1);
         }
 
-        private void Section(int longest, List<List<(int First, int Second)>> bands, HashSet<(int, long)> found)
+        private void Section(int longest, List<List<(int First, int Second)>> bands, HashSet<(int Extent, long Returned)> found)
         {
             var rest = Second - bands.Sum(band => band.Max(piece => piece.Second) + Kerf);
             if (rest < -Kerf || bands.Any(band => band.Sum(piece => piece.First + Kerf) > longest + Kerf))
