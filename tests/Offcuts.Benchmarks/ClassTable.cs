@@ -62,5 +62,9 @@ internal static class ClassTable
 
     private static void Sum(string name, List<(bool IsProved, decimal Gap, decimal? WorthGap)> plans, TextWriter output) => output.WriteLine(string.Create(
         CultureInfo.InvariantCulture,
-        $"{name,-32}   all: {plans.Count(plan => plan.IsProved)} of {plans.Count} proved, mean gap {100 * plans.Average(plan => plan.Gap):0.00} %, worst {100 * plans.Max(plan => plan.Gap):0.00} %, of the worth mean {100 * plans.Average(plan => plan.WorthGap):0.0} % in {plans.Count(plan => plan.WorthGap is not null)}"));
+        $"{name,-32}   all: {plans.Count(plan => plan.IsProved)} of {plans.Count} proved, mean gap {100 * plans.Average(plan => plan.Gap):0.00} %, worst {100 * plans.Max(plan => plan.Gap):0.00} %, {OfWorth(plans)}"));
+
+    private static string OfWorth(List<(bool IsProved, decimal Gap, decimal? WorthGap)> plans) => plans.Exists(plan => plan.WorthGap is not null)
+        ? string.Create(CultureInfo.InvariantCulture, $"of the worth mean {100 * plans.Average(plan => plan.WorthGap):0.0} % in {plans.Count(plan => plan.WorthGap is not null)}")
+        : "the worth has no bound";
 }

@@ -63,9 +63,9 @@ public class FitSearchTests
     public void Terms_of_suppliers_count_as_in_plans()
     {
         var (charged, agreed) = (0, 0);
-        for (var seed = 0; seed < 6; seed++)
+        for (var seed = 0; seed < 8; seed++)
         {
-            var library = RandomLibrary.Create(seed, boards: 20, designs: 4, mostParts: 6);
+            var library = RandomLibrary.Create(seed, boards: 10, designs: 4, mostParts: 4);
             var shop = RandomTerms.Add(library.Shop, seed);
             foreach (var place in Rank(shop, library.Designs, All).Places)
             {
