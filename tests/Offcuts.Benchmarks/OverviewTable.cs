@@ -1,10 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
 using Offcuts.Auditing;
-using Offcuts.Benchmarks.Rivals;
 using Offcuts.Domain;
 using Offcuts.Planning;
-using Offcuts.Testing;
 
 namespace Offcuts.Benchmarks;
 

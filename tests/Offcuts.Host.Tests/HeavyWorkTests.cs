@@ -6,7 +6,7 @@ using Offcuts.Planning;
 namespace Offcuts.Host.Tests;
 
 // Requests that keep the processors busy: how many at once, and that none of them lets a plan out that was not audited.
-public sealed class HeavyWorkTests : OwnService
+public sealed class HeavyWorkTests : OwnService, IDisposable
 {
     private const string Wood = """
         "stock":[],"offers":[{"id":"y/a","supplier":"y","species":"white-ash","thicknessMm":25,"name":null,"kind":"solid","surface":"rough","appearance":"clear",
@@ -18,6 +18,13 @@ public sealed class HeavyWorkTests : OwnService
     private readonly ManualResetEventSlim free = new(initialState: true);
     private readonly SemaphoreSlim begun = new(0);
     private bool rejecting;
+
+    // After the service, which may still use them.
+    public void Dispose()
+    {
+        free.Dispose();
+        begun.Dispose();
+    }
 
     protected override HostSettings Change(HostSettings settings) => settings with
     {

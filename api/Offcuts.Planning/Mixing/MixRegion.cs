@@ -89,6 +89,6 @@ internal sealed class MixRegion(MixBuilds builds, IReadOnlyList<MixChoice> choic
             (wood, pieces, room) = (wood + (taken * (double)builds.Ranks[at].Wood), pieces + (more * builds.Ranks[at].Pieces), room - (taken * each));
         }
 
-        return new MixRank(rank.Wood + (Int128)Math.Ceiling(wood * (1 + MixCut.Margin)), pieces).CompareTo(floor) <= 0;
+        return new MixRank(rank.Wood + (Int128)Math.Ceiling(wood * (1 + MixCut.Margin)), pieces) <= floor;
     }
 }

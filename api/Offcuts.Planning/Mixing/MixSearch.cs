@@ -61,7 +61,7 @@ public sealed class MixSearch(MixQuestion question, PlanLimits limits, Solving s
         var isExhausted = Seek(region);
         TryOpen();
         Polish();
-        open.RemoveAll(counts => builds.RankOf(counts).CompareTo(Floor) <= 0);
+        open.RemoveAll(counts => builds.RankOf(counts) <= Floor);
         var above = isExhausted ? null : region.Best(Floor, out isExhausted);
         var atMost = isTruncated || (!isExhausted && above is null) ? (MixRank?)null : open.Append(above).OfType<int[]>().Select(builds.RankOf).Append(Floor).Max();
         return new MixAnswer(best, atMost, !isTruncated && open.Count == 0 && above is null && isExhausted, tried);
@@ -123,7 +123,7 @@ public sealed class MixSearch(MixQuestion question, PlanLimits limits, Solving s
     {
         foreach (var program in programs)
         {
-            if (!searching.IsOver && program.Whole(searching.Left * TrialShare) is { } counts && builds.RankOf(counts).CompareTo(Floor) > 0)
+            if (!searching.IsOver && program.Whole(searching.Left * TrialShare) is { } counts && builds.RankOf(counts) > Floor)
             {
                 Try(counts, searching.Left * TrialShare);
             }
@@ -190,7 +190,7 @@ public sealed class MixSearch(MixQuestion question, PlanLimits limits, Solving s
     {
         foreach (var (index, counts) in open.OrderByDescending(builds.RankOf).ToList().Index())
         {
-            if (searching.IsOver || builds.RankOf(counts).CompareTo(Floor) <= 0)
+            if (searching.IsOver || builds.RankOf(counts) <= Floor)
             {
                 return;
             }
@@ -223,7 +223,7 @@ public sealed class MixSearch(MixQuestion question, PlanLimits limits, Solving s
         var problem = builds.At(counts);
         problem = problem with { Earlier = seen.Counts.SequenceEqual(counts) ? seen.Plan : null };
         var trial = Trial.Run(problem, Money.Zero, isEnoughWithin: true, limits with { Budget = time > LeastTrial ? time : LeastTrial }, solve, cancellationToken);
-        if (trial.IsWithin && builds.RankOf(counts).CompareTo(Floor) > 0)
+        if (trial.IsWithin && builds.RankOf(counts) > Floor)
         {
             best = new PlannedMix([.. counts], builds.RankOf(counts), problem with { Earlier = null }, trial.Plan);
             progress?.Invoke(new MixProgress(tried, best.Counts));

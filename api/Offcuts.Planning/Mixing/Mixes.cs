@@ -31,6 +31,18 @@ public readonly record struct MixRank(Int128 Wood, long Pieces) : IComparable<Mi
 
     /// <inheritdoc/>
     public int CompareTo(MixRank other) => Wood != other.Wood ? Wood.CompareTo(other.Wood) : Pieces.CompareTo(other.Pieces);
+
+    /// <summary>Whether the first ranks below the second.</summary>
+    public static bool operator <(MixRank one, MixRank other) => one.CompareTo(other) < 0;
+
+    /// <summary>Whether the first ranks no higher than the second.</summary>
+    public static bool operator <=(MixRank one, MixRank other) => one.CompareTo(other) <= 0;
+
+    /// <summary>Whether the first ranks above the second.</summary>
+    public static bool operator >(MixRank one, MixRank other) => one.CompareTo(other) > 0;
+
+    /// <summary>Whether the first ranks no lower than the second.</summary>
+    public static bool operator >=(MixRank one, MixRank other) => one.CompareTo(other) >= 0;
 }
 
 /// <summary>A mix and its plan.</summary>
