@@ -2,23 +2,13 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using Offcuts.Domain;
-using Offcuts.Planning.Modelling;
-using Offcuts.Planning.Pricing;
-using PriceList = Offcuts.Planning.Pricing.PriceList;
+using Offcuts.Testing;
 
 namespace Offcuts.Benchmarks;
 
-/// <summary>
-/// Guillotine knapsacks of two stages by the pricing alone, without a plan: the best pattern of the plate at the profits as prices, for either first cut,
-/// beside the published optima. What any pattern can be worth is known from the knapsacks that count an item too often; from there down all patterns that are worth
-/// so much are listed until there is one.
-/// </summary>
+/// <summary>Guillotine knapsacks of two stages by the pricing alone (<see cref="PricedPlate"/>), for either first cut, beside the published optima.</summary>
 internal static class KnapsackTable
 {
-    private const int MostSteps = 200;
-    private const int MostCells = 12_000;
-    private const long MostEffort = 400_000_000;
-
     /// <summary>Prints a row for each knapsack of a folder and its folders, and how many optima are found.</summary>
     public static void Print(string folder, TextWriter output)
     {
@@ -45,32 +35,9 @@ internal static class KnapsackTable
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{met} of {all} optima found by the pricing alone"));
     }
 
-    /// <summary>The best value of a pattern of the plate; null if there is too much to list.</summary>
     private static (long? Value, double Seconds) Best(PlanningProblem problem, bool ripFirst)
     {
         var watch = Stopwatch.StartNew();
-        var model = new ModelBuilder(problem).Build(Wanted.All(problem.Design));
-        var plate = model.Boards.Single(board => board.Price == 0);
-        var view = new BoardView(
-            model, new OrientedProfile(plate.Profile, ripFirst, model.Kerf, (plate.Along, plate.Across), MostCells, roundDown: false), [plate]);
-        var profits = problem.Offers.ToDictionary(offer => offer.Species, offer => (double)((ByThePiece)offer.Form).PricePerPiece.MinorUnits, StringComparer.Ordinal);
-        var prices = PriceList.FromDuals(model.Rows, [.. model.Rows.Select(row => profits[row.Name])], [.. model.Rows.Select(row => row.Needed)], 0);
-        var most = view.Values(prices, [plate]).Single().Value;
-        var effort = new ListingEffort(MostEffort, () => false);
-        for (var step = 0; step <= MostSteps; step++)
-        {
-            var least = new Dictionary<BoardType, double> { [plate] = most * (1 - (0.5 * step * step / (MostSteps * MostSteps))) };
-            if (view.Near(prices, [plate], least, effort) is not { } found)
-            {
-                return (null, watch.Elapsed.TotalSeconds);
-            }
-
-            if (found.Count > 0)
-            {
-                return ((long)found.Max(near => near.Value), watch.Elapsed.TotalSeconds);
-            }
-        }
-
-        return (null, watch.Elapsed.TotalSeconds);
+        return (PricedPlate.Best(problem, ripFirst), watch.Elapsed.TotalSeconds);
     }
 }

@@ -33,6 +33,14 @@ public class KnownOptimumTests
     [MemberData(nameof(TwoStages))]
     public void A_kerf_that_shortens_items_and_plate_alike_changes_nothing(string name) => Reaches(Knapsacks.Get(name, kerf: 0.5m));
 
+    [Theory]
+    [MemberData(nameof(TwoStages))]
+    public void The_pricing_alone_finds_the_optimum_of_either_first_cut(string name)
+    {
+        var problem = Knapsacks.Get(name, kerf: 0).Problem;
+        Assert.Equal(Knapsacks.Optima(name), (PricedPlate.Best(problem, ripFirst: true), PricedPlate.Best(problem, ripFirst: false)));
+    }
+
     [Fact]
     public void Tiny_problems_agree_with_trying_everything()
     {

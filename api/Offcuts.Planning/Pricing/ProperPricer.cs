@@ -12,6 +12,9 @@ namespace Offcuts.Planning.Pricing;
 /// </summary>
 internal sealed class ProperPricer(PlanningModel model, OrientedProfile view)
 {
+    /// <summary>After so many steps that did not lower the bound they get half as long (Held, Wolfe and Crowder 1974).</summary>
+    private const int IdleSteps = 3;
+
     private readonly ProfilePricer inner = new(model, view);
 
     /// <summary>The best proper pattern met; null if none is worth anything.</summary>
@@ -59,6 +62,42 @@ internal sealed class ProperPricer(PlanningModel model, OrientedProfile view)
         }
     }
 
+    /// <summary>
+    /// An upper bound on the value of any proper pattern at prices that give leftovers no worth, and what each row was discounted by for it: no such pattern is worth
+    /// more at the discounted prices than the bound less <see cref="Refund"/>. It holds at every step, for sums of prices are exact.
+    /// </summary>
+    /// <param name="board">The board.</param>
+    /// <param name="prices">What everything is worth.</param>
+    /// <param name="enough">A value below which the bound need not fall.</param>
+    /// <param name="steps">The most steps.</param>
+    public (double Bound, double[] Discount) Bound(BoardType board, PriceList prices, double enough, int steps)
+    {
+        var (best, at) = (double.PositiveInfinity, new double[prices.Need.Length]);
+        var discount = new double[prices.Need.Length];
+        var (reach, idle) = (1.0, 0);
+        for (var step = 0; step < steps; step++)
+        {
+            inner.Prepare(prices.Less(discount), view.SecondOf(board));
+            inner.Open(view.SecondOf(board), view.FirstOf(board));
+            var bound = inner.BestValue(board) + Refund(discount, prices);
+            if (bound < best)
+            {
+                (best, at, idle) = (bound, (double[])discount.Clone(), 0);
+            }
+            else if (++idle % IdleSteps == 0)
+            {
+                reach /= 2;
+            }
+
+            if (best <= enough || !Move(discount, Excess(board, prices), prices, reach * (bound - enough)))
+            {
+                break;
+            }
+        }
+
+        return (best, at);
+    }
+
     private static string Key(Section section) =>
         $"{section.First}:{string.Join(',', SectionProgram.Amounts(section).OrderBy(each => each.Row).Select(each => $"{each.Row}x{each.Amount}"))}";
 
@@ -72,12 +111,13 @@ internal sealed class ProperPricer(PlanningModel model, OrientedProfile view)
 
     private static long MostCounted(PlanningModel model, int row, long need) => need <= 0 ? need : need + model.Rows[row].MostCounted - model.Rows[row].Needed;
 
-    private static double Refund(double[] discount, PriceList prices)
+    /// <summary>What discounts take off a pattern at most: of a row no more counts than the whole need, or what a sub-panel may become.</summary>
+    public double Refund(double[] discount, PriceList prices)
     {
         var sum = 0.0;
         for (var row = 0; row < discount.Length; row++)
         {
-            sum += discount[row] * Math.Max(0, prices.Need[row]);
+            sum += discount[row] * Math.Max(0, MostCounted(model, row, prices.Need[row]));
         }
 
         return sum;

@@ -11,7 +11,7 @@ internal static class Knapsacks
 
     private sealed record Item(int Length, int Width, int Profit, int Most);
 
-    private sealed record Knapsack(string Name, int Length, int Width, int Optimum, IReadOnlyList<Item> Items);
+    private sealed record Knapsack(string Name, int Length, int Width, int Ripped, int Crosscut, IReadOnlyList<Item> Items);
 
     private static readonly Knapsack[] All = [.. Read()];
 
@@ -51,8 +51,11 @@ internal static class Knapsacks
             },
             Offers = [.. knapsack.Items.Index().Select(entry => ToOffer(entry.Item, Size(entry.Item.Length, entry.Item.Width), Material(entry.Index)))],
         };
-        return new PublishedProblem(name, problem, new Money(knapsack.Items.Sum(item => (long)item.Profit * item.Most) - knapsack.Optimum));
+        return new PublishedProblem(name, problem, new Money(knapsack.Items.Sum(item => (long)item.Profit * item.Most) - Math.Max(knapsack.Ripped, knapsack.Crosscut)));
     }
+
+    /// <summary>The optima with the first cuts along the plate and across it; which of them is the planner's choice.</summary>
+    public static (long Ripped, long Crosscut) Optima(string name) => All.Where(each => each.Name == name).Select(each => ((long)each.Ripped, (long)each.Crosscut)).Single();
 
     private static string Material(int index) => string.Create(CultureInfo.InvariantCulture, $"item {index}");
 
@@ -75,10 +78,9 @@ internal static class Knapsacks
         var blocks = reader.ReadToEnd().ReplaceLineEndings("\n").Split("\n\n", StringSplitOptions.RemoveEmptyEntries).Skip(1);
         foreach (var lines in blocks.Select(block => block.Split('\n', StringSplitOptions.RemoveEmptyEntries)))
         {
-            // Which way the first cuts go is the planner's choice.
             var head = lines[0].Split(' ');
             yield return new Knapsack(
-                head[0], Number(head[1]), Number(head[2]), Math.Max(Number(head[3]), Number(head[4])),
+                head[0], Number(head[1]), Number(head[2]), Number(head[3]), Number(head[4]),
                 [.. lines.Skip(1).Select(line => line.Split(' ')).Select(cells => new Item(Number(cells[0]), Number(cells[1]), Number(cells[2]), Number(cells[3])))]);
         }
     }
