@@ -1,7 +1,7 @@
 namespace Offcuts.Contracts;
 
 /// <summary>
-/// Which mix of several designs puts most of the free stock into builds, without a purchase of wood. Give <paramref name="Designs"/> or
+/// Which mix of several designs puts most of the free stock, by the worth of the finished wood, into builds, without a purchase of wood. Give <paramref name="Designs"/> or
 /// <paramref name="Tags"/>; what a design leaves open has its defaults and the first answers.
 /// </summary>
 /// <param name="Designs">The designs, 2 to 8.</param>
@@ -26,7 +26,7 @@ public sealed record MixEntry(string Design, int Least = 0, int? Most = null);
 /// <param name="Currency">The currency of all money.</param>
 /// <param name="Designs">The designs and how many copies of each the best mix has.</param>
 /// <param name="Best">What the best mix takes of the stock; null if none is known.</param>
-/// <param name="Sure">Whether it is proved that no other mix puts more wood into builds, nor as much and more pieces; if there is no best, that there is no mix.</param>
+/// <param name="Sure">Whether it is proved that the wood in the builds of no other mix is worth more, nor as much with more pieces; if there is no best, that there is no mix.</param>
 /// <param name="BuildsWorthAtMost">No mix has more wood in its builds than this is worth; null if that is not known.</param>
 /// <param name="Tried">How many mixes were looked at.</param>
 /// <param name="ElapsedMs">How long it took.</param>

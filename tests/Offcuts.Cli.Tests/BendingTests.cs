@@ -96,6 +96,8 @@ public sealed class BendingTests : IDisposable
         var money = await offcuts.RunAsync("stretch", "bending-shelf", "length", "--budget", "40");
         Assert.Equal(2, money.Code);
         Assert.Contains("--budget: '40' is no time. Give a number with its unit", money.Err, StringComparison.Ordinal);
+        var longer = await offcuts.RunAsync("stretch", "bending-shelf", "length", "--budget", "21s");
+        Assert.Equal((2, "error: --budget: '21s' is too long. Give at most 20s.\n"), (longer.Code, longer.Err));
     }
 
     [Fact]
@@ -130,7 +132,7 @@ public sealed class BendingTests : IDisposable
         var answer = await offcuts.RunAsync("fill", "long-rail", "short-rail");
 
         Assert.True(answer.Code == 0, answer.Err);
-        Assert.Contains("The free boards yield 2 long-rail and 2 short-rail. Proved: no other mix puts more wood into builds.\n", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("The free boards yield 2 long-rail and 2 short-rail. Proved: no other mix puts wood worth more into builds.\n", answer.Out, StringComparison.Ordinal);
         Assert.Contains("Cut: 2 of 2 free boards, ", answer.Out, StringComparison.Ordinal);
         using var tagged = JsonDocument.Parse((await offcuts.RunAsync("fill", "--tag", "rail", "--json")).Out);
         Assert.True(tagged.RootElement.GetProperty("sure").GetBoolean());

@@ -71,6 +71,10 @@ public sealed class MixEndpointTests(Service service) : IClassFixture<Service>
         var build = await service.SendAsync("POST", "/v1/mixes", $$"""{"designs":[{"design":"Pegs"}],{{Inline}} }""");
         Assert.Equal(HttpStatusCode.BadRequest, build.StatusCode);
         Assert.Equal("#/designs/0/design", await Service.PointerAsync(build));
+        var twice = await service.SendAsync("POST", "/v1/mixes", $$"""{"designs":[{"design":"Peg","most":1},{"design":"Peg","most":3}],{{Inline}} }""");
+        Assert.Equal("#/designs/1", await Service.PointerAsync(twice));
+        var tagged = await service.SendAsync("POST", "/v1/mixes", $$"""{"tags":["gift"],{{Inline}} }""");
+        Assert.Equal((HttpStatusCode.BadRequest, "#/tags"), (tagged.StatusCode, await Service.PointerAsync(tagged)));
         var empty = await MixAsync($$"""{ {{Inline}} }""");
         Assert.True(empty.GetProperty("sure").GetBoolean());
         Assert.Equal(JsonValueKind.Null, empty.GetProperty("best").ValueKind);

@@ -26,11 +26,16 @@ internal sealed record MixAsking(MixQuestion Question, IReadOnlyList<StoredDesig
             faults.Add("#/tags", "Give tags or designs, not both.");
         }
 
+        if (asked.Inline?.Design is not null && asked.Tags is not null)
+        {
+            faults.Add("#/tags", "Tags choose stored designs: leave them out, or the design in inline.");
+        }
+
         faults.ThrowIfAny();
         List<StoredDesign>? stored = asked.Inline?.Design is not null ? null
             : asked.Tags is { } tags ? Tagged(tags, store, faults)
             : [.. entries.Select(each => store.Find(each.Entry.Design) ?? throw DesignEndpoints.NoDesign(each.Entry.Design))];
-        foreach (var twice in (stored ?? []).Index().GroupBy(each => each.Item.Reference).Where(alike => alike.Count() > 1))
+        foreach (var twice in (stored?.Select(each => each.Reference) ?? entries.Select(each => each.Entry.Design)).Index().GroupBy(each => each.Item).Where(alike => alike.Count() > 1))
         {
             faults.Add($"#/designs/{twice.Last().Index}", $"'{twice.Key}' is given twice. Give it once.");
         }

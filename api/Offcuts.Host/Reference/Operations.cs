@@ -214,7 +214,7 @@ internal static class Operations
             Example = Examples.Stretch,
         },
         new("POST", "/v1/fills", "fill", "How many copies of a design the free stock yields without a purchase. With Accept: text/event-stream as events while it goes: progress, then end or fault. Closing the connection ends it.") { Body = typeof(FillRequest), Example = Examples.Fill },
-        new("POST", "/v1/mixes", "mix", "Which mix of several designs puts most of the free stock into builds without a purchase of wood: how many copies of each, what is cut for them, and what comes back. With Accept: text/event-stream as events while it goes: progress, then end or fault. Closing the connection ends it.") { Body = typeof(MixRequest), Example = Examples.Mix },
+        new("POST", "/v1/mixes", "mix", "Which mix of several designs puts most of the free stock, by its worth, into builds without a purchase of wood: how many copies of each, what is cut for them, and what comes back. With Accept: text/event-stream as events while it goes: progress, then end or fault. Closing the connection ends it.") { Body = typeof(MixRequest), Example = Examples.Mix },
 
         new("GET", "/v1/reports/builds", "listBuildYields", "The yield of each build, the share of its parts from the rack, and the money not spent.") { Query = Paging },
         new("GET", "/v1/reports/pile", "getPile", "The wood on the rack over time."),

@@ -62,7 +62,7 @@ internal static class MixView
 
     private static string Verdict(MixRecord answer) => (answer.Best, answer.Sure) switch
     {
-        ({ } best, true) => $"The free boards yield {Mix(answer)}. Proved: no other mix puts more wood into builds.",
+        ({ }, true) => $"The free boards yield {Mix(answer)}. Proved: no other mix puts wood worth more into builds.",
         ({ } best, false) => $"The free boards yield {Mix(answer)}. A better mix is not ruled out"
             + (answer.BuildsWorthAtMost is { } most ? $": wood for {Price.Of(best.BuildsWorth, answer.Currency)} goes into the builds, {Price.Of(most, answer.Currency)} is the most it could be" : "")
             + "; a longer --budget may tell.",

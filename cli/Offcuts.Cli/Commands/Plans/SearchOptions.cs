@@ -5,6 +5,9 @@ namespace Offcuts.Cli.Commands.Plans;
 /// <summary>Options that several commands take which let the planner search.</summary>
 internal static class SearchOptions
 {
+    /// <summary>The most time that a plan or a ranking may have.</summary>
+    public const string MostOfRuns = "5m";
+
     /// <summary>The most time that a command may have whose answer is waited for.</summary>
     public const string MostWhileWaiting = "20s";
 
@@ -27,25 +30,4 @@ internal static class SearchOptions
 
     /// <summary>The id of the plan to start from; null for none.</summary>
     public static async Task<string?> FromAsync(Run run, Contracts.IOffcutsApi api) => run.Get(From) is { } given ? await PlanIds.FindAsync(run, api, given) : null;
-}
-
-/// <summary>How long a command may search: <c>--budget</c>, always a time.</summary>
-internal sealed class BudgetOption : Option<string>
-{
-    private readonly string usual;
-
-    /// <param name="usual">The time if it is left out.</param>
-    /// <param name="purpose">What it is for.</param>
-    /// <param name="most">The most that may be given; null where only the server says so.</param>
-    public BudgetOption(string usual, string purpose = "Time to search", string? most = null)
-        : base("--budget")
-    {
-        this.usual = usual;
-        Description = $"{purpose}, {(most is null ? "for instance 10s or 2m" : $"at most {most}")} ({usual} if left out)";
-        HelpName = "TIME";
-    }
-
-    /// <summary>The time that was given.</summary>
-    /// <exception cref="CliException">It is no time.</exception>
-    public int Milliseconds(Run run) => Duration.Milliseconds(run.Get(this) ?? usual, Name);
 }
