@@ -7,7 +7,9 @@ namespace Offcuts.Contracts;
 /// <param name="Currency">ISO 4217 code.</param>
 /// <param name="Suggested">How many rows of boards there are in all, with those that were not asked for.</param>
 /// <param name="Designs">How many saved designs the boards were tried against; without any nothing is said to fit none.</param>
-public sealed record CullRecord(IReadOnlyList<CullItem> Items, decimal VolumeM3, decimal Worth, string Currency, int Suggested, int Designs);
+/// <param name="Unreadable">References of saved designs that cannot be read any more, because a species is gone or the currency is another: what serves only them is not known.</param>
+public sealed record CullRecord(
+    IReadOnlyList<CullItem> Items, decimal VolumeM3, decimal Worth, string Currency, int Suggested, int Designs, IReadOnlyList<string> Unreadable);
 
 /// <summary>A board that may go.</summary>
 /// <param name="Board">The board.</param>

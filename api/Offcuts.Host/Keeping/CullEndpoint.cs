@@ -23,7 +23,7 @@ internal sealed class CullEndpoint(
         var (top, free, oldDays) = CullRequest.Read(query);
         expiry.Run();
         var (shop, catalogue) = workshop.Now();
-        var saved = Designs(shop, catalogue);
+        var (saved, unreadable) = Designs(shop, catalogue);
         var full = places.List().Where(place => place.Place.LimitCubicMetres is { } limit && place.CubicMetres > limit).ToDictionary(place => place.Place.Name, StringComparer.Ordinal);
         var suggested = new Cull(shop, offers.Rates(shop, catalogue), DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), oldDays).Suggest(
             [.. boards.ListFree().Select(board => new CullBoard(
@@ -34,12 +34,17 @@ internal sealed class CullEndpoint(
         List<CullCandidate> asked = [.. (free is { } space ? Cull.Freeing(suggested, space) : suggested).Take(top)];
         return new(
             [.. asked.Select(candidate => ToItem(candidate, shop, catalogue, text))], decimal.Round(asked.Sum(candidate => candidate.CubicMetres), 9),
-            MoneyText.ToDecimal(new Money(asked.Sum(candidate => candidate.Worth.MinorUnits)), shop.Currency), shop.Currency, suggested.Count, saved.Count);
+            MoneyText.ToDecimal(new Money(asked.Sum(candidate => candidate.Worth.MinorUnits)), shop.Currency), shop.Currency, suggested.Count, saved.Count, unreadable);
     }
 
     // As they are written, every answer to what they leave open with them: what serves any of these is of use.
-    private List<Design> Designs(Shop shop, SpeciesCatalogue catalogue) =>
-        [.. SavedDesigns.Written(designs, catalogue, shop.Currency).Select(each => each.Design).OfType<Design>().Select(design => DesignResolver.Resolve(design, catalogue.All))];
+    private (List<Design> Designs, List<string> Unreadable) Designs(Shop shop, SpeciesCatalogue catalogue)
+    {
+        var written = SavedDesigns.Written(designs, catalogue, shop.Currency).ToList();
+        return (
+            [.. written.Select(each => each.Design).OfType<Design>().Select(design => DesignResolver.Resolve(design, catalogue.All))],
+            [.. written.Where(each => each.Design is null).Select(each => each.Stored.Reference)]);
+    }
 
     private static CullItem ToItem(CullCandidate candidate, Shop shop, SpeciesCatalogue catalogue, CullText text) => new(
         BoardMapping.ToRecord(candidate.Board, catalogue), candidate.Quantity, candidate.Days, decimal.Round(candidate.CubicMetres, 9),

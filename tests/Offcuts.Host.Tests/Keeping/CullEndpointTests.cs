@@ -41,6 +41,29 @@ public sealed class CullEndpointTests : OwnService
     }
 
     [Fact]
+    public async Task Designs_that_cannot_be_read_any_more_are_named_and_the_others_count()
+    {
+        await AddAsync("white-ash", 19.05m, 100, 900);
+        foreach (var (name, price) in new[] { ("Old rail", "0.50"), ("Rail", "1") })
+        {
+            await Service.ReadAsync(
+                await Service.SendAsync("POST", "/v1/designs", $$"""
+                    {"name":"{{name}}","parts":[{"name":"rail","thicknessMm":19.05,"widthMm":60,"lengthMm":600,"species":["white-ash"]}],
+                     "items":[{"name":"screws","quantity":1,"unitPrice":{{price}}}]}
+                    """),
+                HttpStatusCode.Created);
+        }
+
+        Assert.Equal(0, (await Service.GetAsync("/v1/cull")).GetProperty("unreadable").GetArrayLength());
+
+        // There is no half yen.
+        await Service.ReadAsync(await Service.SendAsync("PUT", "/v1/shop", """{"currency":"JPY"}"""), HttpStatusCode.OK);
+        var cull = await Service.GetAsync("/v1/cull");
+        Assert.Equal("old-rail", Assert.Single(cull.GetProperty("unreadable").EnumerateArray()).GetString());
+        Assert.Equal((1, 0), (cull.GetProperty("designs").GetInt32(), cull.GetProperty("suggested").GetInt32()));
+    }
+
+    [Fact]
     public async Task A_place_beyond_its_limit_is_told_with_how_much()
     {
         await AddAsync("white-ash", 20, 100, 900, "bin");

@@ -53,6 +53,11 @@ internal static class CullCommand
             }
         }
 
+        if (cull.Unreadable.Count > 0)
+        {
+            run.Say($"These saved designs cannot be read any more, so wood for them may be among this; 'offcuts plan' says why: {string.Join(", ", cull.Unreadable)}.");
+        }
+
         if (cull.Items.Count == 0)
         {
             run.Say("Nothing to let go: everything is worth keeping by the rule, of use for a design, and has its place.");
