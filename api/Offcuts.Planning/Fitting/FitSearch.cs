@@ -206,6 +206,12 @@ public sealed class FitSearch(FitStock stock, FitQuestion question, IFitMemory m
     private bool IsSure(FitCandidate candidate) =>
         candidate.Outcome is { } outcome && (outcome.IsThorough || (outcome.IsProved && question.Order == FitOrder.Cheapest));
 
+    /// <summary>What finishing it takes, or at least takes. Further stops count in the choice and in the bound, but nobody is paid for them.</summary>
+    private Money LeastSpent(FitCandidate candidate) => candidate.Outcome is not { } outcome ? candidate.Reach.Optimistic.Cost
+        : IsSettled(candidate) || question.Order == FitOrder.Pile ? outcome.Cost
+        : stock.Shop.Shop.SecondStop == Money.Zero ? outcome.ItemCost + outcome.WoodBound
+        : candidate.Reach.Optimistic.Cost;
+
     private bool IsLeftOut(FitCandidate candidate)
     {
         var figures = FiguresOf(candidate);
@@ -215,7 +221,7 @@ public sealed class FitSearch(FitStock stock, FitQuestion question, IFitMemory m
             return true;
         }
 
-        if (question.MostMoney is { } most && (figures.Missing > 0 || figures.Cost > most))
+        if (question.MostMoney is { } most && (figures.Missing > 0 || LeastSpent(candidate) > most))
         {
             tooDear++;
             return true;

@@ -1,5 +1,6 @@
 using Offcuts.Auditing;
 using Offcuts.Domain;
+using Offcuts.Planning.Fitting;
 using Offcuts.Testing;
 using Xunit;
 
@@ -45,22 +46,26 @@ public class OrderTests
     [Fact]
     public void A_second_stop_must_save_what_it_is_worth()
     {
-        // One rail of each species: cherry only at the shop, ash 100 cheaper at the mill.
-        PlanningProblem Two(int stop)
-        {
-            var problem = Rails(1, Offer("mill", 500), Offer("shop", 600), Offer("shop", 900, "black-cherry"));
-            return problem with
-            {
-                Shop = problem.Shop with { SecondStop = new Money(stop) },
-                Design = problem.Design with { Parts = [problem.Design.Parts[0], problem.Design.Parts[0] with { Name = "other", Species = ["black-cherry"] }] },
-            };
-        }
-
         Assert.Equal(1400, Solve(Two(0)).WoodCost.MinorUnits);
         var worth = Solve(Two(90));
         Assert.Equal((1400, 90, 1490, 1400), (worth.WoodCost.MinorUnits, worth.StopCost.MinorUnits, worth.Outlay.MinorUnits, worth.TotalCost.MinorUnits));
         var not = Solve(Two(110));
         Assert.Equal((1500, 0), (not.WoodCost.MinorUnits, not.StopCost.MinorUnits));
+    }
+
+    [Theory]
+    [InlineData(1400, 1)]
+    [InlineData(1399, 0)]
+    public void A_ranking_leaves_out_by_the_money_that_is_spent(int most, int ranked)
+    {
+        var problem = Two(90);
+        var places = new List<FitPlace>();
+        var summary = new FitSearch(
+            new FitStock(problem, null), new FitQuestion { MostMoney = new Money(most) }, new FitNotebook(),
+            (_, asked, limits, cancellation) => Planner.Solve(asked, limits, null, cancellation))
+            .Run([new SavedDesign("two", "", problem.Design)], told => places.AddRange(told is FitPlace place ? [place] : []), CancellationToken.None, CancellationToken.None);
+        Assert.Equal((ranked, 1 - ranked), (places.Count, summary.TooDear));
+        Assert.All(places, place => Assert.Equal((1400, 90), (place.Outcome.Cost.MinorUnits, place.Outcome.StopCost.MinorUnits)));
     }
 
     [Fact]
@@ -174,6 +179,17 @@ public class OrderTests
             Parts = [new Part { Name = "rail", Quantity = count, Finished = new Dimensions(Mm(20), Mm(60), Mm(600)), Species = ["white-ash"] }],
         },
     };
+
+    // One rail of each species: cherry only at the shop, ash 100 cheaper at the mill.
+    private static PlanningProblem Two(int stop)
+    {
+        var problem = Rails(1, Offer("mill", 500), Offer("shop", 600), Offer("shop", 900, "black-cherry"));
+        return problem with
+        {
+            Shop = problem.Shop with { SecondStop = new Money(stop) },
+            Design = problem.Design with { Parts = [problem.Design.Parts[0], problem.Design.Parts[0] with { Name = "other", Species = ["black-cherry"] }] },
+        };
+    }
 
     private static Length Mm(int millimetres) => Length.FromMillimetres(millimetres);
 }
