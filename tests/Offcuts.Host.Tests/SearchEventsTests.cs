@@ -27,13 +27,13 @@ public sealed class SearchEventsTests : OwnService
          "parts":[{"name":"rail","quantity":2,"thicknessMm":19.05,"widthMm":60,"lengthMm":400,"species":["white-ash"],"formulas":{"lengthMm":"top - 20"}}]}
         """;
 
-    private Action planning = () => { };
+    private Action<CancellationToken> planning = _ => { };
 
     protected override HostSettings Change(HostSettings settings) => settings with
     {
         Solve = (problem, limits, progress, cancellation) =>
         {
-            planning();
+            planning(cancellation);
             return Planner.Solve(problem, limits, progress, cancellation);
         },
     };
@@ -65,7 +65,7 @@ public sealed class SearchEventsTests : OwnService
     {
         using var refused = await EventsAsync("/v1/fills", "\"budgetMs\":1,\"inline\":{" + Pegs + "}");
         Assert.Equal((HttpStatusCode.BadRequest, "#/budgetMs"), (refused.StatusCode, await Service.PointerAsync(refused)));
-        planning = () => throw new InvalidOperationException("planted");
+        planning = _ => throw new InvalidOperationException("planted");
         var fault = (await ReadAsync(await EventsAsync("/v1/fills", Stock + Pegs)))[^1];
         Assert.Equal(("fault", "internal"), (fault.Type, fault.Data.GetProperty("code").GetString()));
         Assert.Equal(HttpStatusCode.InternalServerError, (await Service.SendAsync("POST", "/v1/fills", Body(Stock + Pegs))).StatusCode);
@@ -75,19 +75,23 @@ public sealed class SearchEventsTests : OwnService
     public async Task Whoever_stops_listening_ends_it_and_the_next_has_its_turn()
     {
         using var begun = new SemaphoreSlim(0);
-        using var goOn = new ManualResetEventSlim();
-        planning = () =>
+        using var ended = new SemaphoreSlim(0);
+        planning = cancellation =>
         {
             begun.Release();
-            goOn.Wait(TimeSpan.FromSeconds(10));
+            // Longer than the service waits: only who left ends it.
+            if (cancellation.WaitHandle.WaitOne(TimeSpan.FromSeconds(20)))
+            {
+                ended.Release();
+            }
         };
         using (var answer = await EventsAsync("/v1/fills", Stock + Pegs))
         {
             Assert.True(await begun.WaitAsync(TimeSpan.FromSeconds(10)));
         }
 
-        planning = () => { };
-        goOn.Set();
+        Assert.True(await ended.WaitAsync(TimeSpan.FromSeconds(10)), "The search was not told that nobody listens any more.");
+        planning = _ => { };
         Assert.Equal(HttpStatusCode.OK, (await Service.SendAsync("POST", "/v1/mixes", Body(Stock + Both))).StatusCode);
     }
 

@@ -13,14 +13,14 @@ namespace Offcuts.Host.Tests.Fits;
 public sealed class FitEndpointsTests : OwnService
 {
     private const string Stream = "text/event-stream";
-    private Action<PlanningProblem, PlanLimits> planning = (_, _) => { };
+    private Action<PlanningProblem, PlanLimits, CancellationToken> planning = (_, _, _) => { };
     private string rejected = "none";
 
     protected override HostSettings Change(HostSettings settings) => settings with
     {
         Solve = (problem, limits, progress, cancellation) =>
         {
-            planning(problem, limits);
+            planning(problem, limits, cancellation);
             return Planner.Solve(problem, limits, progress, cancellation);
         },
         Audit = (problem, plan) => problem.Design.Name == rejected ? [new AuditFinding(default, "planted")] : Auditor.Audit(problem, plan),
@@ -139,21 +139,24 @@ public sealed class FitEndpointsTests : OwnService
     {
         await ShopAsync();
         using var begun = new SemaphoreSlim(0);
-        using var cancelled = new ManualResetEventSlim();
-        planning = (_, _) =>
+        using var ended = new SemaphoreSlim(0);
+        planning = (_, _, cancellation) =>
         {
             begun.Release();
-            cancelled.Wait(TimeSpan.FromSeconds(10));
+            // Longer than the service waits: only who left ends it.
+            if (cancellation.WaitHandle.WaitOne(TimeSpan.FromSeconds(20)))
+            {
+                ended.Release();
+            }
         };
         using (var answer = await EventsAsync(Service.Client, "/v1/fits"))
         {
             Assert.True(await begun.WaitAsync(TimeSpan.FromSeconds(10)));
         }
 
-        planning = (_, _) => { };
-        var next = FitsAsync();
-        cancelled.Set();
-        Assert.Equal(4, Designs(await next).Count);
+        Assert.True(await ended.WaitAsync(TimeSpan.FromSeconds(10)), "The ranking was not told that nobody listens any more.");
+        planning = (_, _, _) => { };
+        Assert.Equal(4, Designs(await FitsAsync()).Count);
     }
 
     [Fact]
@@ -161,7 +164,7 @@ public sealed class FitEndpointsTests : OwnService
     {
         await ShopAsync();
         rejected = "Kit";
-        planning = (problem, _) =>
+        planning = (problem, _, _) =>
         {
             if (problem.Design.Name == "Rail")
             {
@@ -180,7 +183,7 @@ public sealed class FitEndpointsTests : OwnService
     public async Task A_fault_on_the_way_is_an_event_and_without_events_a_problem()
     {
         await ShopAsync();
-        planning = (_, _) =>
+        planning = (_, _, _) =>
         {
             using var database = new SqliteConnection($"Data Source={Service.DatabasePath}");
             database.Open();
