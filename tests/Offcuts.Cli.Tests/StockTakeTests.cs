@@ -73,6 +73,9 @@ public sealed class StockTakeTests : IDisposable
         using var one = JsonDocument.Parse((await offcuts.RunAsync("stocktake", "strike", ids[2], "--json")).Out);
         Assert.Equal("struck", one.RootElement.GetProperty("finding").GetString());
 
+        // As it is written on the end grain: in any case, with spaces between the signs.
+        Assert.Equal(0, (await offcuts.RunAsync("stocktake", "confirm", string.Join(' ', ids[1].ToLowerInvariant().AsEnumerable()))).Code);
+
         // The last lies elsewhere, so it is not struck off: what was done before is told all the same.
         var refused = await offcuts.RunAsync("stocktake", "strike", ids[3], ids[4], "--json");
         Assert.Equal(5, refused.Code);

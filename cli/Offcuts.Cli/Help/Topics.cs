@@ -15,7 +15,8 @@ internal static class Topics
             Exit codes
 
               0    done
-              1    failed: the named thing does not exist, a file cannot be used, you said no, or the program is at fault
+              1    failed: the named thing does not exist, a file cannot be used, you said no, the server is busy with
+                   other requests, or the program is at fault
               2    wrong command line or input; nothing was changed
               3    done, but incomplete: the plan has missing parts, 'find' found too few, 'stretch' or 'fill' found none,
                    or time was up before 'fit' knew all places

@@ -40,8 +40,7 @@ internal static class PlanAnswer
     {
         if (record.Failure is { } failure)
         {
-            var reproduction = failure.Reproduction is null ? "" : $" What is needed to look into it was saved as {failure.Reproduction}.";
-            throw new CliException(failure.Code, failure.Detail + reproduction);
+            throw new CliException(failure.Code, failure.Detail);
         }
 
         return record.Plan ?? throw (record.State == "cancelled"

@@ -3,6 +3,7 @@ using System.Globalization;
 using Offcuts.Cli.Commands.Boards;
 using Offcuts.Cli.Connections;
 using Offcuts.Contracts;
+using Offcuts.Domain;
 using Refit;
 
 namespace Offcuts.Cli.Commands.StockTakes;
@@ -77,7 +78,8 @@ internal static class StockTakeCommand
         var take = await OpenTake.FindAsync(run, api);
         var unit = await run.UnitAsync();
         // All are looked up first, so that a wrong id changes nothing.
-        foreach (var id in run.Get(Ids))
+        List<string> ids = [.. run.Get(Ids).Select(written => BoardIds.TryNormalise(written, out var known) ? known : written)];
+        foreach (var id in ids)
         {
             await api.GetBoardAsync(id, run.Cancellation);
         }
@@ -85,7 +87,7 @@ internal static class StockTakeCommand
         var steps = new List<StockTakeStepRecord>();
         try
         {
-            foreach (var id in run.Get(Ids))
+            foreach (var id in ids)
             {
                 var step = await api.TakeStepAsync(take.Number, stepOf(id), run.Cancellation);
                 steps.Add(step);
@@ -100,7 +102,7 @@ internal static class StockTakeCommand
             // Where one is refused, those before it were taken all the same: they are told beside the fault.
             if (run.Json && steps.Count > 0)
             {
-                run.WriteJson(steps, run.Get(Ids).Length, ClientJson.Default.StockTakeStepRecord, ClientJson.Default.ListStockTakeStepRecord);
+                run.WriteJson(steps, ids.Count, ClientJson.Default.StockTakeStepRecord, ClientJson.Default.ListStockTakeStepRecord);
             }
         }
 
