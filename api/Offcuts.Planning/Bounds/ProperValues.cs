@@ -13,6 +13,9 @@ internal sealed class ProperValues(PlanningModel model, PatternPricer pricer, Fu
     /// <summary>Steps after which the listing for one board is given up.</summary>
     private const long MostEffort = 300_000;
 
+    /// <summary>With more boards a listing for each takes longer than it is worth.</summary>
+    private const int MostBoards = 1000;
+
     /// <summary>Boards of which it was once too much to list: it is not tried again.</summary>
     private readonly HashSet<BoardType> givenUp = [];
 
@@ -30,11 +33,10 @@ internal sealed class ProperValues(PlanningModel model, PatternPricer pricer, Fu
         Untold.Clear();
         Better.Clear();
         var values = pricer.BestValues(prices);
-        foreach (var board in model.Boards.Where(board => values[board.Index] > costs[board.Index] + PatternPricer.Tolerance))
+        var least = costs.Select(cost => cost + PatternPricer.Tolerance).ToArray();
+        foreach (var board in model.Boards.Where(board => values[board.Index] > least[board.Index]))
         {
-            var least = new double[model.Boards.Count];
-            least[board.Index] = costs[board.Index] + PatternPricer.Tolerance;
-            if (givenUp.Contains(board) || pricer.Near(prices, new HashSet<BoardType> { board }, least, new ListingEffort(MostEffort, isTimeUp), out var exact) is not { } better)
+            if (model.Boards.Count > MostBoards || givenUp.Contains(board) || pricer.Near(prices, new HashSet<BoardType> { board }, least, new ListingEffort(MostEffort, isTimeUp), out var exact) is not { } better)
             {
                 givenUp.Add(board);
                 Untold.Add(board);
