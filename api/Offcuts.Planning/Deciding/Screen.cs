@@ -41,10 +41,21 @@ internal static class Screen
             return OfWood(problem with { Offers = [.. free], Terms = [] }, limit, seed, memory, clock);
         }
 
-        // Of wood at its least prices only the bound says anything of an outlay: charges come on top.
         var terms = new OrderTerms(problem);
-        return terms.Any ? OfWood(problem with { Offers = terms.Widest.Offers(terms, Money.Zero) }, limit, seed, memory, clock) with { Cost = null }
-            : OfWood(problem, limit, seed, memory, clock);
+        if (!terms.Any)
+        {
+            return OfWood(problem, limit, seed, memory, clock);
+        }
+
+        // Without wood to buy the outlay is what the items' suppliers charge.
+        var charges = terms.Fixed(terms.Least);
+        if (charges <= limit && OfWood(problem with { Offers = [], Terms = [] }, 0, seed, memory, clock) is { Cost: 0 } alone)
+        {
+            return alone with { Bound = 0, Cost = charges };
+        }
+
+        // Of wood at its least prices only the bound says anything of an outlay: charges come on top.
+        return OfWood(problem with { Offers = terms.Widest.Offers(terms, Money.Zero) }, limit, seed, memory, clock) with { Cost = null };
     }
 
     private static Screened OfWood(PlanningProblem problem, long limit, int seed, PriceMemory memory, SearchClock clock)

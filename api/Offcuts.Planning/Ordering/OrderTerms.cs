@@ -43,6 +43,9 @@ internal sealed class OrderTerms
     /// <summary>The choice that covers all others: every supplier, every last step.</summary>
     public OrderChoice Widest => new(mattering, [.. Stepped.Select(offer => offer.Steps.Count)]);
 
+    /// <summary>The choice in which no wood is bought of anyone with terms.</summary>
+    public OrderChoice Least => new(new HashSet<string>(StringComparer.Ordinal), [.. Stepped.Select(_ => 0)]);
+
     /// <summary>All choices; <paramref name="isTruncated"/> says whether some were left out because there are too many.</summary>
     public IReadOnlyList<OrderChoice> Choices(out bool isTruncated)
     {

@@ -41,23 +41,51 @@ public class StockAloneTests
         static string Key(int[] counts) => string.Join(' ', counts);
     }
 
+    [Theory]
+    [InlineData(2, 0L)]
+    [InlineData(3, null)]
+    public void What_buys_no_wood_has_no_charges_whatever_the_suppliers_ask(int copies, long? cost)
+    {
+        var shop = Shop();
+        var problem = shop with
+        {
+            Design = DesignCopies.Of(Set, copies),
+            Offers =
+            [
+                PublishedProblems.CreateOffer("near", 100, 100, 50),
+                PublishedProblems.CreateOffer("far", 100, 100, 40) with { Supplier = "mill" },
+            ],
+            Shop = shop.Shop with { SecondStop = new Money(2000) },
+        };
+        var seen = Screen.Look(problem, 10_000, 1, new PriceMemory(), new SearchClock(TimeSpan.FromSeconds(10), CancellationToken.None));
+        Assert.Equal(cost, seen.Cost);
+        Assert.True(seen.Bound <= Planner.Solve(problem, new PlanLimits(TimeSpan.FromSeconds(5))).Outlay.MinorUnits);
+    }
+
     [Fact]
     public void That_boards_are_merely_too_few_is_proved()
     {
-        var shop = PublishedProblems.Empty(0) with
-        {
-            Stock = [.. new[] { 90, 80, 75 }.Select(length => new Board
-            {
-                Id = FormattableString.Invariant($"B{length}"), Kind = BoardKind.Sheet, Species = "plate", Surface = Surface.Surfaced,
-                Size = PublishedProblems.Size(length, 100), LoggedAt = DateTimeOffset.UnixEpoch,
-            })],
-        };
-        var design = new Design { Name = "Set", Parts = [PublishedProblems.CreatePart("long", 46, 100, 1), PublishedProblems.CreatePart("short", 33, 100, 1)] };
+        var shop = Shop();
         var question = new StretchQuestion(
-            [4, 3, 2, 1], copies => new StretchOption(copies, [shop with { Design = DesignCopies.Of(design, (int)copies) }]), Money.Zero, CountsItems: false, IsMonotone: true);
+            [4, 3, 2, 1], copies => new StretchOption(copies, [shop with { Design = DesignCopies.Of(Set, (int)copies) }]), Money.Zero, CountsItems: false, IsMonotone: true);
         var answer = new StretchSearch(question, new PlanLimits(TimeSpan.FromSeconds(10)), Planner.Solve, CancellationToken.None).Run();
 
         // 46 + 33 = 79 fits 90 and 80, not 75: two sets, though 245 mm are more than three times 79.
         Assert.Equal((2, true), (answer.Best?.Value, answer.IsSure));
     }
+
+    private static Design Set { get; } = new()
+    {
+        Name = "Set",
+        Parts = [PublishedProblems.CreatePart("long", 46, 100, 1), PublishedProblems.CreatePart("short", 33, 100, 1)],
+    };
+
+    private static PlanningProblem Shop() => PublishedProblems.Empty(0) with
+    {
+        Stock = [.. new[] { 90, 80, 75 }.Select(length => new Board
+        {
+            Id = FormattableString.Invariant($"B{length}"), Kind = BoardKind.Sheet, Species = "plate", Surface = Surface.Surfaced,
+            Size = PublishedProblems.Size(length, 100), LoggedAt = DateTimeOffset.UnixEpoch,
+        })],
+    };
 }
