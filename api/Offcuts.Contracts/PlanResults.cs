@@ -26,7 +26,8 @@ namespace Offcuts.Contracts;
 /// <param name="Together">Where several designs were planned together: what each has of the plan, and what that saves; null for a plan of one design.</param>
 /// <param name="WorthBound">
 /// No plan for the same parts that spends no more uses up less worth (consumed less returned) than this; less than 0 where one might return more than it consumes. Null where
-/// nothing is known: no time was left to tell, money is spent under suppliers' terms, several designs are planned together, or the plan is of an older version.
+/// nothing is known: no time was left to tell, money is spent under suppliers' terms, there are too many choices of species, or any where something is missing, several
+/// designs are planned together, or the plan is of an older version.
 /// </param>
 /// <param name="WorthGap">How much more than the bound this plan uses up: consumed - returned - bound; null where there is no bound.</param>
 public sealed record PlanResult(

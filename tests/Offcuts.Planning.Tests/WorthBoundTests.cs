@@ -83,6 +83,28 @@ public sealed class WorthBoundTests
         Assert.Null(Planner.Solve(Rack(30, 1), Limits with { Effort = PlanEffort.Quick }).WorthBound);
     }
 
+    /// <summary>What the choices lack need not be the same, so that neither bounds plans that lack what the other does.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Where_something_is_missing_only_one_choice_has_one(bool hasChoice)
+    {
+        var rack = Rack(30, 2);
+        string[] species = hasChoice ? ["white-ash", "cherry"] : ["white-ash"];
+        var problem = rack with
+        {
+            Stock = [.. species.Select(one => rack.Stock[0] with { Id = one, Species = one, Size = rack.Stock[0].Size with { Length = Length.FromInches(50) } })],
+            Design = rack.Design with
+            {
+                Groups = [new FinishGroup("pair", true, species)],
+                Parts = [rack.Design.Parts[0] with { Species = species, Group = "pair" }],
+            },
+        };
+
+        var plan = Planner.Solve(problem, Limits);
+        Assert.Equal((1, hasChoice), (plan.MissingCount, plan.WorthBound is null));
+    }
+
     [Fact]
     public void Under_terms_only_a_plan_that_spends_nothing_has_one()
     {

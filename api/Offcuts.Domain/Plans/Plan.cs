@@ -57,7 +57,8 @@ public sealed record Plan
 
     /// <summary>
     /// No plan for the same parts under the same cutting rules that spends no more has a smaller <see cref="WorthUsed"/> than this, whichever species it
-    /// chooses; less than nothing where such a plan might return more than it consumes. Null where nothing is known: no time was left, suppliers' terms leave it open, or several builds are planned together.
+    /// chooses; less than nothing where such a plan might return more than it consumes. Null where nothing is known: no time was left, suppliers' terms leave it open, there are too many choices of
+    /// species, or any where something is missing, or several builds are planned together.
     /// </summary>
     public Money? WorthBound { get; init; }
 

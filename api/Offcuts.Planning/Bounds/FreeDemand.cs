@@ -54,7 +54,7 @@ internal sealed class FreeDemand
     /// <summary>Which thing a row is of.</summary>
     public int ThingOf(DemandRow row) => groups[groupOf[row.Index]].Thing;
 
-    /// <summary>Solves the linear program; gives the duals of the rows, each for the whole row, of the last round that there was time for.</summary>
+    /// <summary>Solves the linear program; gives the duals of the rows, as <see cref="MasterProblem.CoverDuals"/>, of the last round that there was time for.</summary>
     /// <param name="clock">When to stop.</param>
     /// <param name="known">Patterns to start from.</param>
     public double[] Relax(SearchClock clock, IEnumerable<Pattern> known)

@@ -40,10 +40,18 @@ internal sealed class PatternListing(
     {
         var until = clock.Elapsed + limit;
         var (settled, found) = Settle(duals, LeastPrice(), node, bound, known, until);
-        return settled < known && found is null && !clock.IsOver && clock.Elapsed < until
-            && model.Rows.Any(row => row.Needed > 0 && duals.Rows[row.Index] <= LeastPrice())
-            ? Settle(duals, 0, node, bound, known, until)
-            : (settled, found);
+        if (settled >= known || found is not null || !model.Rows.Any(row => row.Needed > 0 && duals.Rows[row.Index] <= LeastPrice()))
+        {
+            return (settled, found);
+        }
+
+        if (clock.IsOver || clock.Elapsed >= until)
+        {
+            clock.NoteCutShort();
+            return (settled, found);
+        }
+
+        return Settle(duals, 0, node, bound, known, until);
     }
 
     private double LeastPrice() => LeastShare * model.Boards.Where(board => board.Price > 0).Select(board => board.Price).DefaultIfEmpty(1).Min();

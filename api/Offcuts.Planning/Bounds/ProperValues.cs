@@ -33,7 +33,9 @@ internal sealed class ProperValues(PlanningModel model, PatternPricer pricer, Fu
         Untold.Clear();
         Better.Clear();
         var values = pricer.BestValues(prices);
-        var least = costs.Select(cost => cost + PatternPricer.Tolerance).ToArray();
+
+        // What patterns are worth is on the grid: none lies between the cost and the grid's value below, and sums with that are exact.
+        var least = costs.Select(cost => PriceList.OnGrid(cost + PatternPricer.Tolerance)).ToArray();
         foreach (var board in model.Boards.Where(board => values[board.Index] > least[board.Index]))
         {
             if (model.Boards.Count > MostBoards || givenUp.Contains(board) || pricer.Near(prices, new HashSet<BoardType> { board }, least, new ListingEffort(MostEffort, isTimeUp), out var exact) is not { } better)

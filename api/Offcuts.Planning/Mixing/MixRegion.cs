@@ -20,18 +20,21 @@ internal sealed record MixChoice(IReadOnlyList<int> Most, MixCut Cut);
 /// <summary>The mixes that are not ruled out: those that fit a choice's cut and do not hold a mix that is excluded.</summary>
 /// <param name="builds">The designs.</param>
 /// <param name="choices">The choices; a mix need only fit one of them.</param>
-internal sealed class MixRegion(MixBuilds builds, IReadOnlyList<MixChoice> choices)
+/// <param name="mostSteps">With more steps the numbers of copies are too many to go through.</param>
+internal sealed class MixRegion(MixBuilds builds, IReadOnlyList<MixChoice> choices, int mostSteps = MixRegion.MostSteps)
 {
-    /// <summary>With more steps the numbers of copies are too many to go through.</summary>
     private const int MostSteps = 500_000;
     private readonly List<int[]> excluded = [];
+    private bool isCutShort;
 
     /// <summary>Rules out a mix and all that hold it: whoever can make more can make this.</summary>
     public void Exclude(int[] counts) => excluded.Add(counts);
 
     /// <summary>The best mix left above a rank; null if there is none.</summary>
     /// <param name="floor">What it must rank above.</param>
-    /// <param name="isWhole">Whether all were gone through.</param>
+    /// <param name="isWhole">
+    /// Whether all were gone through, now and before: what was excluded as merely the best that was met takes better ones with it that were not.
+    /// </param>
     public int[]? Best(MixRank floor, out bool isWhole)
     {
         var (best, steps) = ((int[]?)null, 0);
@@ -43,13 +46,14 @@ internal sealed class MixRegion(MixBuilds builds, IReadOnlyList<MixChoice> choic
             Go(choice, order, counts, 0, choice.Cut.Limit - Enumerable.Range(0, builds.Count).Sum(at => choice.Cut.PerCopy[at] * counts[at]));
         }
 
-        isWhole = steps < MostSteps;
+        isCutShort |= steps >= mostSteps;
+        isWhole = !isCutShort;
         return best;
 
         // Counts from depth on are the least; room is what is left beyond all counts.
         void Go(MixChoice choice, int[] order, int[] counts, int depth, double room)
         {
-            if (++steps >= MostSteps || room < 0 || excluded.Exists(gone => gone.Zip(counts).All(pair => pair.Second >= pair.First)))
+            if (++steps >= mostSteps || room < 0 || excluded.Exists(gone => gone.Zip(counts).All(pair => pair.Second >= pair.First)))
             {
                 return;
             }

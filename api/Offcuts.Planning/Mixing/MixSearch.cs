@@ -63,7 +63,8 @@ public sealed class MixSearch(MixQuestion question, PlanLimits limits, Solving s
         Polish();
         open.RemoveAll(counts => builds.RankOf(counts) <= Floor);
         var above = isExhausted ? null : region.Best(Floor, out isExhausted);
-        var atMost = isTruncated || (!isExhausted && above is null) ? (MixRank?)null : open.Append(above).OfType<int[]>().Select(builds.RankOf).Append(Floor).Max();
+        // Of mixes that were not gone through nothing is known.
+        var atMost = isTruncated || !isExhausted ? (MixRank?)null : open.Append(above).OfType<int[]>().Select(builds.RankOf).Append(Floor).Max();
         return new MixAnswer(best, atMost, !isTruncated && open.Count == 0 && above is null && isExhausted, tried);
     }
 

@@ -69,12 +69,13 @@ internal sealed class PlanSearch(
 
     /// <summary>
     /// The least worth that any plan for no more than the winner's money uses up, whatever it chooses: the least over the choices whose bounds on the money leave that
-    /// open, or what holds for all choices together, whichever says more. Null where there are choices that are not listed, or time is too short for both.
+    /// open, or what holds for all choices together, whichever says more. Null where there are choices that are not listed, where something is missing (each choice then lacks
+    /// what it lacks, and says nothing of plans that lack what the winner does), or where time is too short for both.
     /// </summary>
     private long? BoundWorth()
     {
         var open = scenarios.Concat(doubtful).Where(scenario => scenario.Bound <= winner!.Money).ToList();
-        if (truncated)
+        if (truncated || (winner!.MissingCount > 0 && scenarios.Count + doubtful.Count > 1))
         {
             return null;
         }

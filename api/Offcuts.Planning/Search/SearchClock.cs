@@ -2,7 +2,7 @@ using System.Diagnostics;
 
 namespace Offcuts.Planning.Search;
 
-/// <summary>How much of the budget is left.</summary>
+/// <summary>How much of the budget is left. May be used by several threads.</summary>
 internal sealed class SearchClock(TimeSpan budget, CancellationToken cancellationToken)
 {
     private readonly Stopwatch watch = Stopwatch.StartNew();
@@ -19,7 +19,7 @@ internal sealed class SearchClock(TimeSpan budget, CancellationToken cancellatio
         get
         {
             var isOver = cancellationToken.IsCancellationRequested || Left <= TimeSpan.Zero;
-            CutShort |= isOver;
+            Note(isOver);
             return isOver;
         }
     }
@@ -30,7 +30,7 @@ internal sealed class SearchClock(TimeSpan budget, CancellationToken cancellatio
         get
         {
             var isNearlyOver = IsOver || Left <= budget / 20;
-            CutShort |= isNearlyOver;
+            Note(isNearlyOver);
             return isNearlyOver;
         }
     }
@@ -40,4 +40,13 @@ internal sealed class SearchClock(TimeSpan budget, CancellationToken cancellatio
 
     /// <summary>Notes that a step was ended by its own time limit; the search goes on.</summary>
     public void NoteCutShort() => CutShort = true;
+
+    // Only ever set: to write back what was read would take back what another thread noted in between.
+    private void Note(bool isCutShort)
+    {
+        if (isCutShort)
+        {
+            NoteCutShort();
+        }
+    }
 }

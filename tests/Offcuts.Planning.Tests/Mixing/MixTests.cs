@@ -120,6 +120,33 @@ public class MixTests
         }
     }
 
+    /// <summary>What is excluded as the best that was met takes all that hold it with it: better ones too, if they were not met before.</summary>
+    [Fact]
+    public void A_region_that_was_not_gone_through_once_is_never_said_to_be_empty()
+    {
+        var (shop, designs) = Hundreds();
+        var builds = new MixBuilds(Question(shop, designs));
+        var told = 0;
+        foreach (var mostSteps in Enumerable.Range(1, 60))
+        {
+            MixRegion Region() => new(builds, [new MixChoice(builds.Most, new MixCut([70, 41, 29], 140))], mostSteps);
+            var (before, fresh) = (Region(), Region());
+            before.Best(default, out var wasWhole);
+            foreach (int[] one in new int[][] { [1, 0, 0], [0, 1, 0], [0, 0, 1] })
+            {
+                before.Exclude(one);
+                fresh.Exclude(one);
+            }
+
+            Assert.Null(before.Best(default, out var isWhole));
+            Assert.Null(fresh.Best(default, out var isFreshWhole));
+            Assert.Equal((mostSteps, wasWhole && isFreshWhole), (mostSteps, isWhole));
+            told += isFreshWhole && !wasWhole ? 1 : 0;
+        }
+
+        Assert.True(told > 0, "Nothing was compared.");
+    }
+
     private static (PlanningProblem Shop, IReadOnlyList<Design> Designs) Hundreds() => (
         PublishedProblems.Empty(0) with
         {
