@@ -11,7 +11,15 @@ internal sealed class MixBuilds
 
     public MixBuilds(MixQuestion question)
     {
-        shop = question.Problem with { Offers = [], Terms = [], Builds = [], Earlier = null };
+        // A mix is of wood: what the suppliers of ready-made items charge, or count as a further stop, rules none out.
+        shop = question.Problem with
+        {
+            Offers = [],
+            Terms = [],
+            Builds = [],
+            Earlier = null,
+            Shop = question.Problem.Shop with { SecondStop = Money.Zero },
+        };
         names = question.Problem.Builds;
         each = [.. names.Select(build => JointDesign.Only(question.Problem.Design, build))];
         Least = [.. question.Ranges.Select(range => range.Least)];

@@ -87,6 +87,17 @@ public class MixTests
     }
 
     [Fact]
+    public void Where_items_come_from_makes_no_difference()
+    {
+        var (shop, designs) = Hundreds();
+        shop = shop with { Shop = shop.Shop with { SecondStop = new Money(700) }, Terms = [new SupplierTerms("yard") { Delivery = new Money(500) }] };
+        var answer = Run(shop, [.. designs.Select(design => design with { Items = [new("hinge", 2, new Money(300), "yard"), new("knob", 1, new Money(100), "other")] })]);
+        Assert.True(answer.IsSure);
+        Assert.Equal([0, 2, 4], answer.Best!.Counts);
+        Audited(answer);
+    }
+
+    [Fact]
     public void Fewest_and_most_copies_are_kept()
     {
         var (shop, designs) = Hundreds();
