@@ -15,6 +15,16 @@ public sealed class BendingTests : IDisposable
           - {name: Lip, size: 3/4 x 1 x length - 4, species: white-ash, optional: lip}
         """;
 
+    private const string Prices = """
+        supplier: Hill Yard
+        unit: in
+        offers:
+          - name: Ash 4/4
+            species: white-ash
+            thickness: 4/4
+            random: {widths: [6], lengths: [6ft, 8ft], price per board foot: 5.75}
+        """;
+
     private readonly Program offcuts = new();
 
     public void Dispose() => offcuts.Dispose();
@@ -47,6 +57,18 @@ public sealed class BendingTests : IDisposable
         Assert.Contains("Board: length = length - 4; quantity = boards.\n", shown.Out, StringComparison.Ordinal);
         Assert.Contains("Lip: length = length - 4; only with lip = yes.\n", shown.Out, StringComparison.Ordinal);
         Assert.Matches(@"Board +1 \* +3/4 x 4 x 20 in \*", shown.Out);
+    }
+
+    [Fact]
+    public async Task What_a_plan_was_made_with_stays_when_it_is_planned_again_without_something()
+    {
+        await offcuts.RunAsync(["prices", "load", "-"], Prices, null);
+        await offcuts.RunAsync(["plan", "-", "--with", "length=30 1/2", "--with", "boards=1", "--choose", "lip=no", "--budget", "2s"], Shelf, null);
+        var again = await offcuts.RunAsync("plans", "shopping", "last", "--without", "8ft", "--budget", "2s");
+        Assert.True(again.Code == 0, again.Err);
+        Assert.Contains("Without that it costs", again.Out, StringComparison.Ordinal);
+        var plan = await offcuts.RunAsync("plans", "show", "last");
+        Assert.Contains("length = 30 1/2\", boards = 1, lip = no", plan.Out, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -8,7 +8,7 @@ namespace Offcuts.Planning.Tests.Tiny;
 /// <summary>Tiny cases against trying everything by the cutting rules of DEVELOPERS.md.</summary>
 public abstract class ExhaustiveTests
 {
-    private static readonly PlanLimits Limits = new(TimeSpan.FromMilliseconds(500));
+    private static readonly PlanLimits Limits = new(TimeSpan.FromSeconds(2));
 
     public static TheoryData<int> Blocks => [.. Enumerable.Range(0, 3)];
 

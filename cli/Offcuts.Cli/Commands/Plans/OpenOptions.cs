@@ -32,6 +32,23 @@ internal static class OpenOptions
     /// <exception cref="CliException">Something that cannot be read.</exception>
     public static IReadOnlyDictionary<string, string>? Answers(Run run) => Pairs(run, Choose);
 
+    /// <summary>What a plan was made with, to plan its design again: values of parameters and answers; null where the design leaves nothing open.</summary>
+    public static async Task<(IReadOnlyDictionary<string, decimal>? Values, IReadOnlyDictionary<string, string>? Answers)> OfPlanAsync(Run run, IOffcutsApi api, string plan)
+    {
+        var record = await api.GetPlanAsync(plan, run.Cancellation);
+        if (record.MadeWith is not { } made)
+        {
+            return (null, null);
+        }
+
+        // Without what follows from other values.
+        var known = (await api.GetDesignAsync(record.Design.Version, run.Cancellation)).Design.Parameters ?? new Dictionary<string, ParameterRecord>();
+        return (
+            made.LengthsMm.Concat(made.Numbers).Where(value => known.TryGetValue(value.Key, out var parameter) && parameter.Formula is null)
+                .ToDictionary(value => value.Key, value => value.Value, StringComparer.Ordinal),
+            made.Choices);
+    }
+
     /// <summary>A value of a parameter as the wire has it: millimetres, or a count.</summary>
     /// <param name="option">Where it was written.</param>
     /// <param name="name">The parameter.</param>

@@ -45,7 +45,9 @@ internal static class ShoppingCommand
     {
         // A design that came with its request is known to nobody else, nor is what it was planned from.
         var problem = shopping.Design.Reference is null ? await api.GetPlanProblemAsync(shopping.Plan, run.Cancellation) : null;
-        var request = new PlanRequest(problem is null ? shopping.Design.Version : null, problem, budget, From: shopping.Plan, Without: without);
+        var (values, answers) = problem is null ? await OpenOptions.OfPlanAsync(run, api, shopping.Plan) : (null, null);
+        var request = new PlanRequest(
+            problem is null ? shopping.Design.Version : null, problem, budget, From: shopping.Plan, With: values, Choose: answers, Without: without);
         var record = await PlanRunner.RunAsync(run, api, request);
         PlanAnswer.PlanOf(run, record);
         return record;
