@@ -19,7 +19,6 @@ internal sealed class PatternListing(
     PlanningModel model, PatternPricer pricer, SearchClock clock, Action<Pattern> listed, long mostEffort = PatternListing.MostEffort)
 {
     private const long MostEffort = 8_000_000;
-    private readonly ProperValues proper = new(model, pricer, () => clock.IsOver);
     private const int MostPatterns = 15_000;
     private const int ManyPatterns = 1_500;
 
@@ -29,6 +28,9 @@ internal sealed class PatternListing(
 
     /// <summary>Prices below this part of the cheapest board's are raised to it, so that no part is left out of the patterns because it is free.</summary>
     private const double LeastShare = 1.0 / 4_194_304;
+    private readonly ProperValues proper = new(model, pricer, () => clock.IsOver);
+    private readonly double leastPrice =
+        LeastShare * model.Boards.Where(board => board.Price > 0).Select(board => board.Price).DefaultIfEmpty(1).Min();
 
     /// <summary>What the node costs at least, at most <paramref name="known"/>, and a cheaper plan if one was found.</summary>
     /// <param name="duals">The prices at the node.</param>
@@ -39,8 +41,8 @@ internal sealed class PatternListing(
     public (double Bound, Solution? Found) Settle(ProgramDuals duals, Purchases node, double bound, long known, TimeSpan limit)
     {
         var until = clock.Elapsed + limit;
-        var (settled, found) = Settle(duals, LeastPrice(), node, bound, known, until);
-        if (settled >= known || found is not null || !model.Rows.Any(row => row.Needed > 0 && duals.Rows[row.Index] <= LeastPrice()))
+        var (settled, found) = Settle(duals, leastPrice, node, bound, known, until);
+        if (settled >= known || found is not null || !model.Rows.Any(row => row.Needed > 0 && duals.Rows[row.Index] <= leastPrice))
         {
             return (settled, found);
         }
@@ -54,20 +56,22 @@ internal sealed class PatternListing(
         return Settle(duals, 0, node, bound, known, until);
     }
 
-    private double LeastPrice() => LeastShare * model.Boards.Where(board => board.Price > 0).Select(board => board.Price).DefaultIfEmpty(1).Min();
-
     /// <summary>
     /// One try. What costs nothing makes the patterns many: for that, rows at no price are left out of the patterns and of the program, which then is a
     /// relaxation, and a plan found is filled up with them.
     /// </summary>
-    private (double Bound, Solution? Found) Settle(ProgramDuals duals, double leastPrice, Purchases node, double bound, long known, TimeSpan until)
+    private (double Bound, Solution? Found) Settle(ProgramDuals duals, double raised, Purchases node, double bound, long known, TimeSpan until)
     {
         var need = model.Rows.Select(row => row.Needed).ToArray();
-        var prices = PriceList.FromDuals(model.Rows, [.. duals.Rows.Select(dual => dual <= LeastPrice() ? leastPrice : dual)], need, 0).Even(model);
+        var prices = PriceList.FromDuals(model.Rows, [.. duals.Rows.Select(dual => dual <= leastPrice ? raised : dual)], need, 0).Even(model);
         var costs = duals.Costs(model);
-        var fraction = SafeBound.BestFraction(model, prices, proper.Of(prices, costs), node);
-        prices = prices.Times(fraction);
-        var values = proper.Of(prices, [.. costs.Select(cost => cost * fraction)]);
+        var values = proper.Of(prices, costs);
+        if (SafeBound.BestFraction(model, prices, values, node) is var fraction and < 1)
+        {
+            prices = prices.Times(fraction);
+            values = proper.Of(prices, [.. costs.Select(cost => cost * fraction)]);
+        }
+
         var own = SafeBound.At(1, prices, values, node);
         if (own >= known)
         {

@@ -78,7 +78,7 @@ internal sealed class OrderSearch(OrderTerms terms, PlanLimits limits, Action<Pl
     }
 
     private static (int Missing, long Outlay, long Worth) Rank(Plan plan) => (
-        plan.MissingCount, plan.Outlay.MinorUnits, plan.WorthConsumed.MinorUnits - plan.WorthReturned.MinorUnits);
+        plan.MissingCount, plan.Outlay.MinorUnits, plan.WorthUsed.MinorUnits);
 
     /// <summary>No plan of a choice that makes what the best plan makes has a smaller outlay.</summary>
     private long Least(OrderChoice choice) => terms.LeastOutlay(choice, planned.Where(each => each.Choice.Covers(choice) && MakesNoMore(each.Plan, best!))

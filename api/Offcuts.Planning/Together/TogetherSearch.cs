@@ -134,7 +134,7 @@ internal sealed class TogetherSearch(PlanningProblem problem, PlanLimits limits,
     /// <summary>What is missing of the first build, then of the second and so on, then the outlay, then the wood: where stock does not suffice, the first is served first.</summary>
     private Ranked Rank(Plan plan) => new(
         [.. problem.Builds.Select(plan.MissingCountOf)],
-        plan.Outlay.MinorUnits, plan.WorthConsumed.MinorUnits - plan.WorthReturned.MinorUnits);
+        plan.Outlay.MinorUnits, plan.WorthUsed.MinorUnits);
 
     private sealed record Ranked(IReadOnlyList<int> Missing, long Outlay, long Worth) : IComparable<Ranked>
     {

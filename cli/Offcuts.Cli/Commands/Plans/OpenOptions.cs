@@ -70,21 +70,20 @@ internal static class OpenOptions
             return LengthText.TryParse(text, unit, out var length, out var error) ? length.Millimetres : throw CliException.Invalid($"{option} {name}: {error}");
         }
 
-        return int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
-            ? count
-            : throw CliException.Invalid($"{option} {name}: '{text}' is no count. Give a whole number.");
+        return Count(option, name, text);
     }
 
     /// <summary>Counts by the name that each is given to.</summary>
     /// <param name="run">The run.</param>
     /// <param name="option">The option, NAME=COUNT.</param>
     /// <exception cref="CliException">One that cannot be read.</exception>
-    public static Dictionary<string, int> Counts(Run run, Option<string[]> option) => (Pairs(run, option) ?? []).ToDictionary(
-        pair => pair.Key,
-        pair => int.TryParse(pair.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+    public static Dictionary<string, int> Counts(Run run, Option<string[]> option) =>
+        (Pairs(run, option) ?? []).ToDictionary(pair => pair.Key, pair => Count(option.Name, pair.Key, pair.Value), StringComparer.Ordinal);
+
+    private static int Count(string option, string name, string text) =>
+        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
             ? count
-            : throw CliException.Invalid($"{option.Name} {pair.Key}: '{pair.Value}' is no count. Give a whole number."),
-        StringComparer.Ordinal);
+            : throw CliException.Invalid($"{option} {name}: '{text}' is no count. Give a whole number.");
 
     private static Dictionary<string, string>? Pairs(Run run, Option<string[]> option)
     {
