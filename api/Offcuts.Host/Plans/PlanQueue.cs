@@ -10,6 +10,8 @@ internal sealed class QueuedRun(string id) : IDisposable
 {
     private readonly CancellationTokenSource cancelled = new();
     private readonly TaskCompletionSource ended = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private readonly Lock gate = new();
+    private bool isDisposed;
 
     public string Id { get; } = id;
 
@@ -19,11 +21,28 @@ internal sealed class QueuedRun(string id) : IDisposable
     /// <summary>Completes when the run has ended, however.</summary>
     public Task Ended => ended.Task;
 
-    public void Cancel() => cancelled.Cancel();
+    /// <summary>Asks to end the run early. It may have ended in the moment before: then there is nothing to do.</summary>
+    public void Cancel()
+    {
+        lock (gate)
+        {
+            if (!isDisposed)
+            {
+                cancelled.Cancel();
+            }
+        }
+    }
 
     public void End() => ended.TrySetResult();
 
-    public void Dispose() => cancelled.Dispose();
+    public void Dispose()
+    {
+        lock (gate)
+        {
+            isDisposed = true;
+            cancelled.Dispose();
+        }
+    }
 }
 
 /// <summary>Runs of this process that wait or are planned; only so many at once.</summary>
