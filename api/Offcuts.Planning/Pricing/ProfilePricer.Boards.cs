@@ -15,6 +15,7 @@ internal sealed partial class ProfilePricer
     public void Open(long second, long mostFirst)
     {
         openSecond = second;
+        OpenRips(mostFirst);
         leaders = [.. SectionItems(second)];
         boardKnapsack.Solve(leaders, view.FirstCapacity(mostFirst), trace: false);
         boardSteps = Steps(boardKnapsack.Best);
@@ -23,10 +24,10 @@ internal sealed partial class ProfilePricer
     /// <summary>The best value of any pattern of the board (an upper bound where needs couple its sections).</summary>
     public double BestValue(BoardType board) => Best(view.FirstOf(board)).Value;
 
-    private (double Value, int At, int Family) Best(long first)
+    private (double Value, int At, bool Strips) Best(long first)
     {
         var capacity = view.FirstCapacity(first);
-        var best = (Value: 0.0, At: 0, Family: -1);
+        var best = (Value: 0.0, At: 0, Strips: false);
         foreach (var (at, sections) in boardSteps)
         {
             if (at > capacity)
@@ -34,52 +35,27 @@ internal sealed partial class ProfilePricer
                 break;
             }
 
-            var (restValue, family) = BoardRest(first + view.Kerf - (at * view.FirstCell));
-            if ((!all || at > 0 || family >= 0) && sections + restValue > best.Value)
+            var (restValue, strips) = BoardRest(first + view.Kerf - (at * view.FirstCell));
+            if ((!all || at > 0 || strips) && sections + restValue > best.Value)
             {
-                best = (sections + restValue, at, family);
+                best = (sections + restValue, at, strips);
             }
         }
 
         return best;
     }
 
-    private (double Value, int Family) BoardRest(long rest)
+    private (double Value, bool Strips) BoardRest(long rest)
     {
-        var (best, family) = (0.0, -1);
         if (rest <= view.Kerf)
         {
-            return (best, family);
+            return (0, false);
         }
 
-        if (prices.WorthWeight > 0)
-        {
-            best = WorthOf(rest - view.Kerf, openSecond);
-        }
-
-        for (var f = 0; view.RipFirst && f < fills.Length; f++)
-        {
-            var times = PiecesInRow(f);
-            if (all && times > 0 && rests[f] is { } strips && strips.Value(rest, openSecond, times) is var with && with > best)
-            {
-                (best, family) = (with, f);
-            }
-            else if (!all && times > 0 && !fills[f].IsWorthless)
-            {
-                var filled = fills[f].Value(rest, times, out var count) - (count * times * cutWeight);
-                if (count > 0 && filled > best)
-                {
-                    (best, family) = (filled, f);
-                }
-            }
-        }
-
-        return (best, family);
+        var best = prices.WorthWeight > 0 ? WorthOf(rest - view.Kerf, openSecond) : 0;
+        var filled = !view.RipFirst || fills.Length == 0 ? 0 : all ? openRest!.Value(rest, openSecond) : openMix!.Value(rest);
+        return filled > best ? (filled, true) : (best, false);
     }
-
-    /// <summary>How many strips of a family lie end to end in a rip of the open length.</summary>
-    private int PiecesInRow(int family) =>
-        (int)((openSecond + view.Kerf) / (view.Profile.Families[family].Along + view.Kerf));
 
     private IEnumerable<KnapsackItem> SectionItems(long second)
     {

@@ -28,7 +28,6 @@ internal sealed partial class ProfilePricer
     // The longest section, and the widest blank, of so many cells, in ticks.
     private readonly Dictionary<int, long> longestOf = [];
     private readonly Dictionary<int, long> widestOf = [];
-    private StripsAndLeftovers?[] rests = [];
     private (int At, double Value)[][] runSteps = [];
 
     // For each blank the steps of across beside it: it is there once already.
@@ -43,7 +42,6 @@ internal sealed partial class ProfilePricer
         moreSecond = view.Blanks.Select(blank => view.RipFirst ? blank.MoreAlong : blank.MoreAcross).DefaultIfEmpty(0).Max();
         longestOf.Clear();
         widestOf.Clear();
-        rests = all ? [.. view.Profile.Families.Select((family, f) => fills[f].IsWorthless ? null : new StripsAndLeftovers(family, view.Profile, model.Kerf, prices))] : [];
         runSteps = [];
     }
 
@@ -124,24 +122,16 @@ internal sealed partial class ProfilePricer
     }
 
     /// <summary>What is worth most beside the bands of a section: a leftover, or strips and what they leave.</summary>
-    private (double Value, int Family) RestWithLeftovers(long rest, int section)
+    private (double Value, bool Strips) RestWithLeftovers(long rest, int section)
     {
         if (rest <= view.Kerf)
         {
-            return (0, -1);
+            return (0, false);
         }
 
         var first = FirstOfCells(section);
-        var (best, family) = (WorthOf(first, rest - view.Kerf), -1);
-        for (var f = 0; !view.RipFirst && f < rests.Length; f++)
-        {
-            if (rests[f] is { } strips && view.FamilyFirstCells[f] <= section && strips.Value(rest, first, 1) is var with && with > best)
-            {
-                (best, family) = (with, f);
-            }
-        }
-
-        return (best, family);
+        var best = WorthOf(first, rest - view.Kerf);
+        return !view.RipFirst && fills.Length > 0 && RestOf(section).Value(rest, first) is var with && with > best ? (with, true) : (best, false);
     }
 
     /// <summary>The best content of a section without its leader.</summary>
@@ -155,8 +145,8 @@ internal sealed partial class ProfilePricer
                 break;
             }
 
-            var (rest, family) = RestWithLeftovers(second + view.Kerf - ((long)at * view.SecondCell), section);
-            best = at > 0 || family >= 0 ? Math.Max(best, bands + rest) : best;
+            var (rest, strips) = RestWithLeftovers(second + view.Kerf - ((long)at * view.SecondCell), section);
+            best = at > 0 || strips ? Math.Max(best, bands + rest) : best;
         }
 
         return best;

@@ -34,10 +34,10 @@ internal sealed partial class ProfilePricer
             }
         }
 
-        if (best.Family >= 0)
+        if (best.Strips)
         {
             var rest = first + view.Kerf - (best.At * view.FirstCell);
-            AddRows(sections, best.Family, rest, proper ? need : Limits(proper));
+            AddRips(sections, rest, proper ? need : Limits(proper));
         }
 
         return sections;
@@ -126,12 +126,11 @@ internal sealed partial class ProfilePricer
             }
         }
 
-        if (content.Family >= 0)
+        if (content.Strips)
         {
             var leaderCells = leads ? view.SecondCells[tag] : 0;
             var rest = openSecond + view.Kerf - ((long)(leaderCells + content.At) * view.SecondCell);
-            var family = view.Profile.Families[content.Family];
-            foreach (var (net, rows) in Lay(content.Family, rest, 1, need))
+            foreach (var (family, net, rows) in Lay(MixOf(section), rest, need))
             {
                 if (rows.Length > 0)
                 {
@@ -157,7 +156,7 @@ internal sealed partial class ProfilePricer
         }
 
         LeftOut = true;
-        var capacity = content.Family < 0 ? view.SecondCapacity(openSecond) - (leader == NoLeader ? 0 : view.SecondCells[leader]) : content.At;
+        var capacity = !content.Strips ? view.SecondCapacity(openSecond) - (leader == NoLeader ? 0 : view.SecondCells[leader]) : content.At;
         acrossKnapsack.Solve(items, capacity, trace: true);
         return capacity;
     }
@@ -215,19 +214,11 @@ internal sealed partial class ProfilePricer
         return true;
     }
 
-    private void AddRows(List<Section> sections, int familyIndex, long rest, long[] need)
+    private void AddRips(List<Section> sections, long rest, long[] need)
     {
-        var family = view.Profile.Families[familyIndex];
-        foreach (var (net, rows) in Lay(familyIndex, rest, PiecesInRow(familyIndex), need))
+        foreach (var (family, net, rows) in Lay(openMix!, rest, need))
         {
             AddIfAny(sections, net + family.Edge, [.. rows.Select(row => new Band(family.Along, [], new StripCut(row, net, family.Along)))]);
         }
-    }
-
-    private List<(long Net, int[] Rows)> Lay(int family, long rest, int times, long[] need)
-    {
-        var laid = fills[family].Lay(rest, times, need, out var value);
-        LeftOut |= value < fills[family].Value(rest, times, out _) - Rounding;
-        return laid;
     }
 }

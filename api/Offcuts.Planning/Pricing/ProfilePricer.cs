@@ -56,6 +56,8 @@ internal sealed partial class ProfilePricer
         all = prices.CountsAllLeftovers;
         value = [.. view.Blanks.Select(ValueOf)];
         fills = [.. view.Profile.Families.Select(family => new StripFill(family, model.Kerf, prices))];
+        mostFree = mostSecond + view.Kerf;
+        mixes.Clear();
         PrepareLeftovers();
         PrepareRuns();
         PrepareSections(view.SecondCapacity(mostSecond));
@@ -185,7 +187,7 @@ internal sealed partial class ProfilePricer
     /// <summary>The best content of a section: value, how far across the bands reach in cells, and what fills the rest.</summary>
     private Content BestContent(int section, long first, long second, int leaderCells, double leaderValue, bool stripsRequired, int leader = NoLeader)
     {
-        var best = new Content(double.NegativeInfinity, 0, -1);
+        var best = new Content(double.NegativeInfinity, 0, false);
         var capacity = view.SecondCapacity(second) - leaderCells;
         foreach (var (at, bandValue) in Beside(section, leader))
         {
@@ -196,27 +198,26 @@ internal sealed partial class ProfilePricer
 
             // What is left across, with one kerf: the sum of extents plus kerfs is whole cells.
             var rest = second + view.Kerf - ((long)(leaderCells + at) * view.SecondCell);
-            var (restValue, family) = Rest(first, rest, section);
-            if (stripsRequired && family < 0)
+            var (restValue, strips) = Rest(first, rest, section);
+            if (stripsRequired && !strips)
             {
                 continue;
             }
 
             if (leaderValue + bandValue + restValue > best.Value)
             {
-                best = new Content(leaderValue + bandValue + restValue, at, family);
+                best = new Content(leaderValue + bandValue + restValue, at, strips);
             }
         }
 
         return best;
     }
 
-    private (double Value, int Family) Rest(long first, long rest, int section)
+    private (double Value, bool Strips) Rest(long first, long rest, int section)
     {
-        var (best, family) = (0.0, -1);
         if (rest <= view.Kerf)
         {
-            return (best, family);
+            return (0, false);
         }
 
         if (all)
@@ -224,29 +225,13 @@ internal sealed partial class ProfilePricer
             return RestWithLeftovers(rest, section);
         }
 
-        if (prices.WorthWeight > 0)
-        {
-            best = WorthOf(first, rest - view.Kerf);
-        }
-
-        for (var f = 0; !view.RipFirst && f < fills.Length; f++)
-        {
-            if (!fills[f].IsWorthless && view.FamilyFirstCells[f] <= section)
-            {
-                var filled = fills[f].Value(rest, 1, out var count) - (count * cutWeight);
-                if (count > 0 && filled > best)
-                {
-                    (best, family) = (filled, f);
-                }
-            }
-        }
-
-        return (best, family);
+        var best = prices.WorthWeight > 0 ? WorthOf(first, rest - view.Kerf) : 0;
+        return !view.RipFirst && fills.Length > 0 && MixOf(section).Value(rest) is var filled && filled > best ? (filled, true) : (best, false);
     }
 
     /// <summary>What a leftover with such extents counts.</summary>
     private double WorthOf(long first, long second) => first <= 0 || second <= 0 ? 0
         : prices.WorthWeight * (view.RipFirst ? view.Profile.WorthOf(second, first) : view.Profile.WorthOf(first, second));
 
-    private readonly record struct Content(double Value, int At, int Family);
+    private readonly record struct Content(double Value, int At, bool Strips);
 }

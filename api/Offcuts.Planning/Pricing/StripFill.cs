@@ -57,6 +57,43 @@ internal sealed class StripFill
     }
 
     /// <summary>
+    /// The free extents, each with one kerf for every strip, between which the value grows evenly: where a number of strips begins to fit, is as wide as may be, or
+    /// has all that a row needs. Ascending for each number of strips; no more than the extent given.
+    /// </summary>
+    /// <param name="most">The largest extent, with one kerf.</param>
+    /// <param name="times">Pieces in a row.</param>
+    public IEnumerable<long> Breaks(long most, int times)
+    {
+        var enough = new List<long>();
+        foreach (var (_, _, need) in rows)
+        {
+            enough.Add((enough.Count > 0 ? enough[^1] : 0) + need);
+        }
+
+        // Where a row's need is no multiple of what a tick of a rip gives, its last tick gives less.
+        var wanted = enough.SelectMany(need => new[] { need / times, (need + times - 1) / times }).Distinct().ToList();
+        for (var count = 1L; count == 1 || (count - 1) * family.Widest < wanted[^1]; count++)
+        {
+            // Widths that fewer strips can have take less room with fewer.
+            var (least, edges) = (Math.Max(count * family.Narrowest, ((count - 1) * family.Widest) + 1), count * (family.Edge + kerf));
+            foreach (var net in wanted.Where(need => need > least && need < count * family.Widest).Prepend(least).Append(count * family.Widest))
+            {
+                if (net + edges > most)
+                {
+                    break;
+                }
+
+                yield return net + edges;
+            }
+
+            if (least + edges > most)
+            {
+                yield break;
+            }
+        }
+    }
+
+    /// <summary>
     /// Net widths of the strips on a free extent that are worth most, with the rows they serve (<paramref name="times"/> pieces of
     /// each strip), no wider than what is still needed; takes them off the need.
     /// </summary>

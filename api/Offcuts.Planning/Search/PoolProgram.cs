@@ -56,7 +56,7 @@ internal static class PoolProgram
         solver.SetTimeLimit((long)time.TotalMilliseconds);
         solver.SetSolverSpecificParametersAsString(
             string.Create(CultureInfo.InvariantCulture, $"limits/totalnodes = {MostNodes}\n{NoCuts}"));
-        var variables = Build(solver, model, pool, rest, mostMoney - kept.Sum(cut => cut.Pattern.Money * cut.Count), goal);
+        var (variables, widths) = Build(solver, model, pool, rest, mostMoney - kept.Sum(cut => cut.Pattern.Money * cut.Count), goal);
         Hint(solver, pool, variables, hint);
         var status = solver.Solve();
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.INFEASIBLE))
@@ -75,15 +75,18 @@ internal static class PoolProgram
         }
 
         // The solver's tolerances are not trusted: the solution is counted anew in whole numbers.
-        var solution = new Solution(model, kept.Concat(pool.Select((pattern, p) => (pattern, (int)Math.Round(variables[p].SolutionValue())))));
+        var cuts = pool.Select((pattern, p) => (pattern, (int)Math.Round(variables[p].SolutionValue())));
+        var solution = new Solution(model, kept.Concat(widths?.Read(cuts, rest.Need) ?? cuts));
         return goal == PoolGoal.Completeness || (solution.IsComplete && solution.Money <= mostMoney) ? solution : null;
     }
 
-    private static Variable[] Build(Solver solver, PlanningModel model, IReadOnlyList<Pattern> pool, Remainder rest, long mostMoney, PoolGoal goal)
+    private static (Variable[] Uses, FreeWidths? Widths) Build(
+        Solver solver, PlanningModel model, IReadOnlyList<Pattern> pool, Remainder rest, long mostMoney, PoolGoal goal)
     {
         var variables = new Variable[pool.Count];
         var cover = model.Rows.Select(row => solver.MakeConstraint(row.Scaled(rest.Need[row.Index]), double.PositiveInfinity, "")).ToArray();
         new WidthShifts(solver, model, cover).SetRemainder(rest);
+        var widths = FreeWidths.IsWorthwhile(model, pool) ? new FreeWidths(model, solver, cover) : null;
         var supply = model.Supplies.Select(each => solver.MakeConstraint(double.NegativeInfinity, rest.Left[each.Index], "")).ToArray();
         var money = solver.MakeConstraint(double.NegativeInfinity, mostMoney, "");
         for (var p = 0; p < pool.Count; p++)
@@ -92,7 +95,8 @@ internal static class PoolProgram
             var most = pattern.Cover.Max(each =>
                 (rest.Need[each.Row] + (model.Rows[each.Row] is StripRow strip ? rest.Room(strip) : 0) + each.Amount - 1) / each.Amount);
             variables[p] = solver.MakeIntVar(0, Math.Min(most, rest.Left[pattern.Board.Supply]), "");
-            foreach (var (row, amount) in pattern.Cover)
+            widths?.Add(pattern, variables[p]);
+            foreach (var (row, amount) in pattern.Cover.Where(each => widths is null || model.Rows[each.Row] is not StripRow))
             {
                 cover[row].SetCoefficient(variables[p], model.Rows[row].Scaled(amount));
             }
@@ -113,7 +117,7 @@ internal static class PoolProgram
             solver.Objective().SetCoefficient(missing, MasterProblem.MissingCost(model));
         }
 
-        return variables;
+        return (variables, widths);
     }
 
     private static void Hint(Solver solver, IReadOnlyList<Pattern> pool, Variable[] variables, Solution? hint)

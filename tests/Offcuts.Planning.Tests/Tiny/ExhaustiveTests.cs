@@ -107,3 +107,17 @@ public sealed class UnequalHalvesExhaustiveTests : ExhaustiveTests
 
     protected override IEnumerable<int> WrongOnce => [];
 }
+
+public sealed class TwoPanelsExhaustiveTests : ExhaustiveTests
+{
+    /// <summary>As with one panel, strips whose widths must complement each other are not always found (of seeds 1000 to 1700: 1098, 1239, 1259, 1668).</summary>
+    protected override int MissesAllowed => 1;
+
+    protected override (PlanningProblem Problem, int? Least) Case(int seed)
+    {
+        var tiny = TinyTwoPanels.Create(seed);
+        return (tiny.ToProblem(), new TryEveryMix(tiny).LeastMoney());
+    }
+
+    protected override IEnumerable<int> WrongOnce => [];
+}

@@ -76,14 +76,19 @@ internal sealed record TinyPanel(int Kerf, int Edge, int Along, int Narrowest, i
                     },
                 ],
             },
-            Stock = [.. Boards.Where(board => board.Sizes[0].Price == 0).Index().Select(entry => new Board
-            {
-                Id = BoardIds.FromNumber(entry.Index + 1), Species = entry.Item.Species, Surface = Surface.Surfaced,
-                Size = Size(entry.Item.Sizes[0].Length, entry.Item.Sizes[0].Width), LoggedAt = DateTimeOffset.UnixEpoch,
-            })],
-            Offers = [.. Boards.Where(board => board.Sizes[0].Price > 0).Index().Select(entry => ToOffer(entry.Item, entry.Index))],
+            Stock = Owned(Boards),
+            Offers = Offered(Boards),
         };
     }
+
+    public static IReadOnlyList<Board> Owned(IEnumerable<TinyBoard> boards) => [.. boards.Where(board => board.Sizes[0].Price == 0).Index().Select(entry => new Board
+    {
+        Id = BoardIds.FromNumber(entry.Index + 1), Species = entry.Item.Species, Surface = Surface.Surfaced,
+        Size = Size(entry.Item.Sizes[0].Length, entry.Item.Sizes[0].Width), LoggedAt = DateTimeOffset.UnixEpoch,
+    })];
+
+    public static IReadOnlyList<Offer> Offered(IEnumerable<TinyBoard> boards) =>
+        [.. boards.Where(board => board.Sizes[0].Price > 0).Index().Select(entry => ToOffer(entry.Item, entry.Index))];
 
     private static Offer ToOffer(TinyBoard board, int number) => new()
     {
@@ -96,7 +101,7 @@ internal sealed record TinyPanel(int Kerf, int Edge, int Along, int Narrowest, i
         Form = new ByThePiece(Centimetres(board.Sizes[0].Width), Centimetres(board.Sizes[0].Length), new Money(board.Sizes[0].Price)),
     };
 
-    private static Dimensions Size(int length, int width) => new(Centimetres(2), Centimetres(width), Centimetres(length));
+    public static Dimensions Size(int length, int width) => new(Centimetres(2), Centimetres(width), Centimetres(length));
 
-    private static Length Centimetres(int centimetres) => Length.FromMillimetres(centimetres * 10);
+    public static Length Centimetres(int centimetres) => Length.FromMillimetres(centimetres * 10);
 }
