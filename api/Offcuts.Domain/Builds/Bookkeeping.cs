@@ -12,9 +12,17 @@ public sealed record Outcome(Dimensions Size, Balance Balance, IReadOnlyList<Add
 /// <remarks>
 /// What was spoiled or thrown away is waste, and so is what the plan calls waste; pieces that the plan did not foresee are taken
 /// out of that. What is missing must be said to be waste or given a reason. The saw's dust is always what the plan says.
+/// A reason explains lost wood, never grown wood: pieces that the board cannot have held would be cut from by the next plan.
 /// </remarks>
 public static class Bookkeeping
 {
+    /// <summary>How much larger than its board a piece may be told, with a reason: 1/16 in.</summary>
+    /// <remarks>
+    /// Tapes are read to 1/16 in or to 1 mm (common practice), so that each of the two readings, of the board and of the piece, may be
+    /// half a mark off: together one mark, of which the larger is taken.
+    /// </remarks>
+    public static Length Rounding { get; } = Length.FromInches(0, 1, 16);
+
     /// <summary>The outcome of a board that went exactly as planned.</summary>
     public static Outcome AsPlanned(BoardCut cut) => Close(cut, new BoardReport { Number = cut.Number }).Outcome;
 
@@ -38,9 +46,10 @@ public static class Bookkeeping
         var waste = (added < pool ? pool - added : default) + Sum(report.Waste);
         var kerf = cut.Size.Face - Sum(cut.Pieces.Select(piece => piece.At.Area));
         var balance = new Balance(size.Face, parts - spoiled, leftovers, kerf, waste);
-        if (balance.Difference != default && string.IsNullOrWhiteSpace(report.Reason) && faults.Found.Count == 0)
+        var hasGrown = HasGrown(balance, kept);
+        if (faults.Found.Count == 0 && (hasGrown || (balance.Difference != default && string.IsNullOrWhiteSpace(report.Reason))))
         {
-            faults.Add("#", $"{DoesNotAddUp(cut.Number, balance)}");
+            faults.Add("#", DoesNotAddUp(cut.Number, balance, hasGrown));
         }
 
         return (new Outcome(size, balance, kept), faults.Found);
@@ -94,22 +103,31 @@ public static class Bookkeeping
         }
     }
 
-    // A piece larger than its board in any direction is a slip, unless there is a reason for everything.
+    // A piece larger than its board in any direction is a slip; a reason covers no more than how exactly one measures.
     private static void CheckFit(Dimensions board, IEnumerable<AddedPiece> kept, string? reason, FaultList faults)
     {
-        if (!string.IsNullOrWhiteSpace(reason))
+        foreach (var size in kept.Select(piece => piece.Size))
         {
-            return;
-        }
-
-        foreach (var piece in kept.Where(piece => piece.Size.Thickness > board.Thickness || piece.Size.Width > board.Width || piece.Size.Length > board.Length))
-        {
-            faults.Add("#", $"A piece of {SizeText.FormatExact(piece.Size)} does not come out of a board of {SizeText.FormatExact(board)}: check the size, or give the reason.");
+            var beyond = new[] { size.Thickness - board.Thickness, size.Width - board.Width, size.Length - board.Length }.Max();
+            if (beyond > Rounding)
+            {
+                faults.Add("#", $"A piece of {SizeText.FormatExact(size)} does not come out of a board of {SizeText.FormatExact(board)}, whatever the reason: check the size. If the board was larger than the book has it, say its size too.");
+            }
+            else if (beyond > Length.Zero && string.IsNullOrWhiteSpace(reason))
+            {
+                faults.Add("#", $"A piece of {SizeText.FormatExact(size)} does not come out of a board of {SizeText.FormatExact(board)}: check the size, or give the reason.");
+            }
         }
     }
 
-    private static FormattableString DoesNotAddUp(int number, Balance balance) => balance.Difference > default(Area)
+    // Whether more wood is there afterwards than the board had. Dust and waste count for nothing here: a thinner blade, or what was not cut off, is a reason.
+    private static bool HasGrown(Balance balance, IEnumerable<AddedPiece> kept) =>
+        balance.Parts + balance.Leftovers > balance.Board + Sum(kept.Select(piece => (piece.Size.Width + piece.Size.Length) * Rounding));
+
+    private static FormattableString DoesNotAddUp(int number, Balance balance, bool hasGrown) => balance.Difference > default(Area)
         ? (FormattableString)$"Board {number} does not add up: {AreaText.Format(balance.Difference)} of {AreaText.Format(balance.Board)} are not accounted for. Say what was thrown away, or give the reason."
+        : hasGrown
+        ? (FormattableString)$"Board {number} does not add up, whatever the reason: {AreaText.Format(default(Area) - balance.Difference)} more came out of it than the {AreaText.Format(balance.Board)} that it has. Correct the sizes, or say which of its pieces came to nothing."
         : $"Board {number} does not add up: {AreaText.Format(default(Area) - balance.Difference)} more came out of it than the {AreaText.Format(balance.Board)} that it has. Correct the sizes, or give the reason.";
 
     private static Area Sum(IEnumerable<Area> areas) => areas.Aggregate(default(Area), (sum, area) => sum + area);

@@ -15,7 +15,7 @@ internal static class CloseOptions
     private static readonly Option<string[]> Waste = new("--waste") { Description = "What was thrown away beyond the plan, width x length; may be given again", HelpName = "SIZE" };
     private static readonly Option<string> Place = new("--place") { Description = "Where the leftovers lie, if not where the board lay", HelpName = "TEXT" };
     private static readonly Option<string> Batch = new("--batch") { Description = "The leftovers' batch, if not the board's", HelpName = "TEXT" };
-    private static readonly Option<string> Because = new("--because") { Description = "How it is, if what came out does not make the board", HelpName = "TEXT" };
+    private static readonly Option<string> Because = new("--because") { Description = "How it is, if what came out is less than the board; more than the board it cannot be", HelpName = "TEXT" };
 
     /// <summary>In the order in which help lists them.</summary>
     public static readonly Symbol[] All = [Size, Leftover, Add, Spoiled, Waste, Place, Batch, Because];
