@@ -161,7 +161,7 @@ CREATE TABLE plan_runs (
     problem TEXT NOT NULL CHECK (json_valid(problem)),
     progress TEXT CHECK (json_valid(progress)),
     failure TEXT CHECK (json_valid(failure)),
-    plan TEXT CHECK (json_valid(plan)), earlier_id TEXT REFERENCES plan_runs (id), made_with TEXT CHECK (json_valid(made_with)),
+    plan TEXT CHECK (json_valid(plan)), earlier_id TEXT REFERENCES plan_runs (id), made_with TEXT CHECK (json_valid(made_with)), designs TEXT CHECK (json_valid(designs)),
     CHECK ((finished_at IS NULL) = (state IN ('queued', 'planning'))),
     CHECK ((failure IS NOT NULL) = (state = 'failed')),
     CHECK (state <> 'failed' OR plan IS NULL),
@@ -172,6 +172,16 @@ CREATE TABLE price_lists (
     supplier TEXT PRIMARY KEY CHECK (length(supplier) BETWEEN 1 AND 80),
     updated_at TEXT NOT NULL
 , terms TEXT CHECK (json_valid(terms))) STRICT;
+
+CREATE TABLE queue_claims (
+    plan_id TEXT NOT NULL REFERENCES plan_runs (id),
+    entry_id INTEGER NOT NULL REFERENCES build_queue (id) ON DELETE CASCADE,
+    -- How many boards the plan cuts: it is built when so many are closed.
+    boards INTEGER NOT NULL CHECK (boards >= 0),
+    -- Whether the plan has all pieces of this build.
+    is_whole INTEGER NOT NULL CHECK (is_whole IN (0, 1)),
+    PRIMARY KEY (plan_id, entry_id)
+) STRICT, WITHOUT ROWID;
 
 CREATE TABLE reservations (
     board_sequence INTEGER NOT NULL REFERENCES boards (sequence),

@@ -10,7 +10,8 @@ public sealed record QueueRecord(IReadOnlyList<QueueItem> Items);
 /// <param name="Design">Reference of the design.</param>
 /// <param name="Name">The design's name; null if there is no such design any more.</param>
 /// <param name="AddedAt">When it was added (UTC).</param>
-public sealed record QueueItem(long Id, int Position, string Design, string? Name, DateTimeOffset AddedAt);
+/// <param name="Plan">Id of the accepted plan that builds it; null if there is none. Once that is built, the entry is no longer listed.</param>
+public sealed record QueueItem(long Id, int Position, string Design, string? Name, DateTimeOffset AddedAt, string? Plan = null);
 
 /// <summary>A build to add.</summary>
 /// <param name="Design">Reference of a stored design.</param>

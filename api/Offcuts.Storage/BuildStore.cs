@@ -17,6 +17,12 @@ public sealed record WantedBoard(int Number, Board Expected);
 /// <param name="Report">What the maker said.</param>
 public sealed record CutBoard(int Number, string? BoardId, Board? Bought, Outcome Outcome, BoardReport Report);
 
+/// <summary>One of the stored designs that a plan builds.</summary>
+/// <param name="Design">Its reference.</param>
+/// <param name="Boards">How many boards the plan cuts in all.</param>
+/// <param name="IsWhole">Whether the plan has all its pieces.</param>
+public sealed record PlannedBuild(string Design, int Boards, bool IsWhole);
+
 /// <summary>The builds of accepted plans: they take boards, cut them and give them back.</summary>
 /// <param name="database">Where they are kept.</param>
 /// <param name="clock">Says when.</param>
@@ -59,8 +65,9 @@ public sealed class BuildStore(Database database, TimeProvider clock)
     /// <summary>A plan takes the boards that it has not cut yet, all or none. A plan that holds them already is left as it is.</summary>
     /// <param name="planId">The plan.</param>
     /// <param name="wanted">The boards in stock that it cuts.</param>
+    /// <param name="builds">The stored designs that it builds, which may wait in the queue.</param>
     /// <exception cref="OffcutsException">One is gone, held or not what it was when the plan was made.</exception>
-    public Build Accept(string planId, IReadOnlyList<WantedBoard> wanted)
+    public Build Accept(string planId, IReadOnlyList<WantedBoard> wanted, IReadOnlyList<PlannedBuild> builds)
     {
         using var change = StockChange.Begin(database, clock);
         var build = change.FindBuild(planId);
@@ -79,6 +86,7 @@ public sealed class BuildStore(Database database, TimeProvider clock)
         }
 
         var accepted = build is null ? new Build(change.Now, true, []) : build with { IsOpen = true };
+        QueueTable.Claim(change.Transaction, planId, builds);
         change.Commit(JournalKind.Accept, planId, accepted);
         return accepted;
     }

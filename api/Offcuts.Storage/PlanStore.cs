@@ -35,9 +35,10 @@ public enum PlanState
 /// <param name="Problem">All that it is made from, as JSON.</param>
 /// <param name="EarlierId">Id of the plan that it starts from; null for none.</param>
 /// <param name="MadeWith">Which of all that the design leaves open it is made with, as JSON; null where that is nothing.</param>
+/// <param name="Designs">References of the stored designs of a plan of several, as JSON; null for a plan of one.</param>
 public sealed record NewPlanRun(
     string Id, string DesignName, string DesignVersion, string? DesignReference, int BudgetMs, int Seed, string Owner, string Problem, string? EarlierId = null,
-    string? MadeWith = null);
+    string? MadeWith = null, string? Designs = null);
 
 /// <summary>A planning run.</summary>
 /// <param name="Asked">What was asked for.</param>
@@ -61,8 +62,8 @@ public sealed class PlanStore(Database database, TimeProvider clock)
         using var connection = database.Connect();
         connection.Execute(
             """
-            INSERT INTO plan_runs (id, state, requested_at, design_name, design_version, design_reference, budget_ms, seed, owner, problem, earlier_id, made_with)
-            VALUES (@Id, 'queued', @Now, @DesignName, @DesignVersion, @DesignReference, @BudgetMs, @Seed, @Owner, @Problem, @EarlierId, @MadeWith)
+            INSERT INTO plan_runs (id, state, requested_at, design_name, design_version, design_reference, budget_ms, seed, owner, problem, earlier_id, made_with, designs)
+            VALUES (@Id, 'queued', @Now, @DesignName, @DesignVersion, @DesignReference, @BudgetMs, @Seed, @Owner, @Problem, @EarlierId, @MadeWith, @Designs)
             """,
             new
             {
@@ -77,6 +78,7 @@ public sealed class PlanStore(Database database, TimeProvider clock)
                 run.Problem,
                 run.EarlierId,
                 run.MadeWith,
+                run.Designs,
             });
     }
 

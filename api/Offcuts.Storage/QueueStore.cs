@@ -9,30 +9,20 @@ namespace Offcuts.Storage;
 /// <param name="Position">Its place, from 1.</param>
 /// <param name="Design">Reference of the design.</param>
 /// <param name="AddedAt">When it was added.</param>
-public sealed record QueuedBuild(long Id, int Position, string Design, DateTimeOffset AddedAt);
-
-/// <summary>A row of <c>build_queue</c>.</summary>
-internal sealed class QueueRow
-{
-    public long Id { get; init; }
-
-    public int Position { get; init; }
-
-    public string Design { get; init; } = "";
-
-    public string AddedAt { get; init; } = "";
-}
+/// <param name="PlanId">The accepted plan that is to build it; null if there is none.</param>
+public sealed record QueuedBuild(long Id, int Position, string Design, DateTimeOffset AddedAt, string? PlanId);
 
 /// <summary>The builds that wait, the most important first.</summary>
 /// <param name="database">Where they are kept.</param>
 /// <param name="clock">Says when one is added.</param>
 public sealed class QueueStore(Database database, TimeProvider clock)
 {
-    /// <summary>All of them in their order.</summary>
+    /// <summary>All of them in their order; what is built waits no more.</summary>
     public IReadOnlyList<QueuedBuild> List()
     {
         using var connection = database.Connect();
-        return [.. Rows(connection, null).Select(row => new QueuedBuild(row.Id, row.Position, row.Design, Stamp.Read(row.AddedAt)))];
+        return [.. QueueTable.Waiting(connection, null).Select((waiting, index) =>
+            new QueuedBuild(waiting.Entry.Id, index + 1, waiting.Entry.Design, Stamp.Read(waiting.Entry.AddedAt), waiting.PlanId))];
     }
 
     /// <summary>Adds a build at a place, or as the last.</summary>
@@ -41,7 +31,7 @@ public sealed class QueueStore(Database database, TimeProvider clock)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction();
-        var ids = Rows(connection, transaction).Select(row => row.Id).ToList();
+        var ids = Ids(connection, transaction);
         if (ids.Count >= JointDesign.MaxBuilds)
         {
             throw new OffcutsException(ErrorCode.Conflict, FormattableString.Invariant($"{ids.Count} builds wait, as many as may: remove one first."));
@@ -59,7 +49,7 @@ public sealed class QueueStore(Database database, TimeProvider clock)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction();
-        var ids = Rows(connection, transaction).Select(row => row.Id).ToList();
+        var ids = Ids(connection, transaction);
         if (!ids.Remove(id))
         {
             return false;
@@ -75,12 +65,14 @@ public sealed class QueueStore(Database database, TimeProvider clock)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction();
-        if (connection.Execute("DELETE FROM build_queue WHERE id = @Id", new { Id = id }, transaction) == 0)
+        var ids = Ids(connection, transaction);
+        if (!ids.Remove(id))
         {
             return false;
         }
 
-        Write(connection, transaction, [.. Rows(connection, transaction).Select(row => row.Id)]);
+        connection.Execute("DELETE FROM build_queue WHERE id = @Id", new { Id = id }, transaction);
+        Write(connection, transaction, ids);
         transaction.Commit();
         return true;
     }
@@ -94,6 +86,6 @@ public sealed class QueueStore(Database database, TimeProvider clock)
     private static void Write(SqliteConnection connection, SqliteTransaction transaction, List<long> ids) => connection.Execute(
         "UPDATE build_queue SET position = @Position WHERE id = @Id", ids.Select((id, at) => new { Id = id, Position = at + 1 }), transaction);
 
-    private static List<QueueRow> Rows(SqliteConnection connection, SqliteTransaction? transaction) => connection.Query<QueueRow>(
-        "SELECT id, position, design, added_at AS AddedAt FROM build_queue ORDER BY position, id", transaction: transaction).AsList();
+    private static List<long> Ids(SqliteConnection connection, SqliteTransaction transaction) =>
+        [.. QueueTable.Waiting(connection, transaction).Select(waiting => waiting.Entry.Id)];
 }

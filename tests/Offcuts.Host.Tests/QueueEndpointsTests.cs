@@ -85,6 +85,74 @@ public sealed class QueueEndpointsTests : OwnService
         await Service.ReadAsync(await Service.SendAsync("POST", $"/v1/plans/{id}/closings", "{}"), HttpStatusCode.OK);
     }
 
+    [Fact]
+    public async Task What_is_built_leaves_the_queue_and_comes_back_with_its_closing_undone()
+    {
+        await StoreAsync("Hall bench", 1);
+        await StoreAsync("Tea tray", 1);
+        foreach (var name in new[] { "hall-bench", "tea-tray", "hall-bench" })
+        {
+            await AddAsync(name);
+        }
+
+        await BoardsAsync(3);
+        var plan = await PlanAsync("""{"design":"hall-bench"}""");
+        await PostAsync($"/v1/plans/{plan}/acceptance");
+        Assert.Equal("1 hall-bench Hall bench, 2 tea-tray Tea tray, 3 hall-bench Hall bench", Said(await Service.GetAsync("/v1/queue")));
+        Assert.Equal([plan, "-", "-"], Plans(await Service.GetAsync("/v1/queue")));
+
+        await PostAsync($"/v1/plans/{plan}/closings", "{}");
+        Assert.Equal("1 tea-tray Tea tray, 2 hall-bench Hall bench", Said(await Service.GetAsync("/v1/queue")));
+        var line = (await Service.GetAsync("/v1/journal?limit=1")).GetProperty("items")[0].GetProperty("line").GetInt64();
+        await PostAsync($"/v1/journal/{line}/undo");
+        Assert.Equal("1 hall-bench Hall bench, 2 tea-tray Tea tray, 3 hall-bench Hall bench", Said(await Service.GetAsync("/v1/queue")));
+        await PostAsync($"/v1/plans/{plan}/release");
+        Assert.Equal(["-", "-", "-"], Plans(await Service.GetAsync("/v1/queue")));
+
+        // Two of a kind: a plan takes one, the next plan the other.
+        await PostAsync($"/v1/plans/{plan}/acceptance");
+        var both = await PlanAsync("""{"designs":["hall-bench","tea-tray"]}""");
+        await PostAsync($"/v1/plans/{both}/acceptance");
+        Assert.Equal([plan, both, both], Plans(await Service.GetAsync("/v1/queue")));
+        await PostAsync($"/v1/plans/{both}/closings", "{}");
+        var left = await Service.GetAsync("/v1/queue");
+        Assert.Equal(("1 hall-bench Hall bench", plan), (Said(left), Plans(left)[0]));
+        await PostAsync($"/v1/plans/{plan}/closings", "{}");
+        Assert.Equal("", Said(await Service.GetAsync("/v1/queue")));
+
+        // What was built takes none of the places.
+        for (var count = 0; count < 8; count++)
+        {
+            await AddAsync("tea-tray");
+        }
+    }
+
+    [Fact]
+    public async Task A_build_that_lacks_pieces_stays_in_the_queue()
+    {
+        await StoreAsync("Hall bench", 1);
+        await StoreAsync("Tea tray", 1);
+        await AddAsync("hall-bench");
+        await AddAsync("tea-tray");
+        await BoardsAsync(1);
+        var plan = await PlanAsync("""{"designs":["tea-tray","hall-bench"]}""");
+        await PostAsync($"/v1/plans/{plan}/acceptance");
+        await PostAsync($"/v1/plans/{plan}/closings", "{}");
+        Assert.Equal("1 hall-bench Hall bench", Said(await Service.GetAsync("/v1/queue")));
+    }
+
+    private static string[] Plans(JsonElement queue) => [.. queue.GetProperty("items").EnumerateArray().Select(build => build.GetProperty("plan").GetString() ?? "-")];
+
+    // Each is just enough for one rail.
+    private async Task BoardsAsync(int quantity) => await Service.ReadAsync(
+        await Service.SendAsync("POST", "/v1/boards", FormattableString.Invariant($$"""{"species":"white-ash","thicknessMm":25.4,"widthMm":70,"lengthMm":700,"quantity":{{quantity}}}""")),
+        HttpStatusCode.Created);
+
+    private async Task<string> PlanAsync(string asked) => (await Service.ReadAsync(
+        await Service.SendAsync("POST", "/v1/plans", asked, prefer: "wait=20"), HttpStatusCode.Created)).GetProperty("id").GetString()!;
+
+    private async Task PostAsync(string path, string? body = null) => await Service.ReadAsync(await Service.SendAsync("POST", path, body), HttpStatusCode.OK);
+
     private static string Said(JsonElement queue) => string.Join(", ", queue.GetProperty("items").EnumerateArray().Select(build =>
         $"{build.GetProperty("position").GetInt32()} {build.GetProperty("design").GetString()} {build.GetProperty("name").GetString()}"));
 

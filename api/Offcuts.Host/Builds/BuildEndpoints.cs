@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 using Offcuts.Domain;
@@ -28,7 +29,8 @@ internal static class BuildEndpoints
 
         expiry.Run();
         var stock = problem.Stock.ToDictionary(board => board.Id, StringComparer.Ordinal);
-        builds.Accept(run.Asked.Id, [.. plan.Boards.Where(board => board.BoardId is not null).Select(board => new WantedBoard(board.Number, stock[board.BoardId!]))]);
+        builds.Accept(
+            run.Asked.Id, [.. plan.Boards.Where(board => board.BoardId is not null).Select(board => new WantedBoard(board.Number, stock[board.BoardId!]))], Planned(run, plan, problem));
         return Told(run, builds, workshop);
     }
 
@@ -65,6 +67,15 @@ internal static class BuildEndpoints
         builds.Close(run.Asked.Id, cut);
         return Told(run, builds, workshop);
     }
+
+    // Several builds are in the order of their designs; one of which pieces are missing is not built whole.
+    private static IReadOnlyList<PlannedBuild> Planned(StoredPlanRun run, Plan plan, PlanningProblem problem) => run.Asked switch
+    {
+        { Designs: { } several } => [.. JsonSerializer.Deserialize(several, WireJson.Default.IReadOnlyListString)!.Zip(problem.Builds, (design, build) =>
+            new PlannedBuild(design, plan.Boards.Count, plan.MissingCountOf(build) == 0))],
+        { DesignReference: { } design } => [new PlannedBuild(design, plan.Boards.Count, plan.MissingCount == 0)],
+        _ => [],
+    };
 
     private static (StoredPlanRun Run, Plan Plan, PlanningProblem Problem) Read(string id, PlanStore plans, Workshop workshop)
     {

@@ -29,7 +29,7 @@ internal static class PlanEndpoints
 
     private static async Task<Results<Created<PlanRecord>, Accepted<PlanRecord>>> CreateAsync(
         HttpRequest request, HttpResponse response, ProblemBuilder builder, EarlierPlans earlier, PlanQueue queue, PlanStore store, Workshop workshop,
-        CancellationToken cancellationToken)
+        DesignStore designs, CancellationToken cancellationToken)
     {
         var asked = await RequestBody.ReadAsync(request, WireJson.Default.PlanRequest, cancellationToken);
         var from = asked.From is { } id ? earlier.IdOf(id) : null;
@@ -37,7 +37,8 @@ internal static class PlanEndpoints
         var run = queue.Add(new NewPlanRun(
             RandomNumberGenerator.GetString(IdSigns, 8), design.Name, design.Version, design.Reference, asked.BudgetMs, asked.Seed, ProcessMark.Mine,
             JsonSerializer.Serialize(ProblemMapping.ToRecord(problem), WireJson.Default.InlineProblem), from,
-            madeWith is null ? null : JsonSerializer.Serialize(madeWith, WireJson.Default.MadeWithRecord)));
+            madeWith is null ? null : JsonSerializer.Serialize(madeWith, WireJson.Default.MadeWithRecord),
+            asked.Designs is { } several ? JsonSerializer.Serialize([.. several.Select(each => designs.Find(each)!.Reference)], WireJson.Default.IReadOnlyListString) : null));
         var place = $"/v1/plans/{run.Id}";
         if (Preference.WaitOf(request) is { } wait)
         {

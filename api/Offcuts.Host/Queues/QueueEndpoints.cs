@@ -51,7 +51,7 @@ internal static class QueueEndpoints
     private static QueueRecord ToRecord(QueueStore queue, DesignStore designs) => new([.. queue.List().Select(build => new QueueItem(
         build.Id, build.Position, build.Design,
         designs.Find(build.Design) is { } design ? JsonSerializer.Deserialize(design.Content, WireJson.Default.DesignEntry)!.Name : null,
-        build.AddedAt))]);
+        build.AddedAt, build.PlanId))]);
 
     private static long Read(string id) => long.TryParse(id, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : throw NoEntry(id);
 

@@ -82,7 +82,7 @@ internal static class Examples
         """;
 
     public const string Closing = """
-        {"boards":[{"number":1,"added":[{"size":{"thicknessMm":25.4,"widthMm":40,"lengthMm":300},"place":"offcut bin"}],"reason":"cut more freely than planned"}]}
+        {"boards":[{"number":1,"leftovers":[{"leftover":1,"kept":false}],"added":[{"size":{"thicknessMm":25.4,"widthMm":40,"lengthMm":300},"place":"offcut bin"}],"reason":"cut more freely than planned"}]}
         """;
 
     public const string Plan = """

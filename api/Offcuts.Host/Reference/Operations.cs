@@ -176,7 +176,7 @@ internal static class Operations
             ],
         },
 
-        new("GET", "/v1/queue", "getQueue", "The builds that wait, the most important first."),
+        new("GET", "/v1/queue", "getQueue", "The builds that wait, the most important first. One whose accepted plan is built is left out, until its closing is taken back."),
         new("POST", "/v1/queue", "addToQueue", "Adds a build to the queue; the queue as it is then.") { Body = typeof(QueueEntry), Example = Examples.QueueEntry },
         new("POST", "/v1/queue/{id}/moves", "moveInQueue", "Moves a build to another place in the queue.") { Body = typeof(QueueMove), Example = """{"position":1}""" },
         new("DELETE", "/v1/queue/{id}", "removeFromQueue", "Takes a build out of the queue."),

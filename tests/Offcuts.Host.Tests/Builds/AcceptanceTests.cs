@@ -170,7 +170,7 @@ public sealed class AcceptanceTests : OwnService
         foreach (var plan in new[] { idle, begun })
         {
             var wanted = Service.Services.GetRequiredService<BoardStore>().Find(Shop.Boards(plan).Single().GetProperty("boardId").GetString()!)!;
-            longAgo.Accept(Shop.Id(plan), [new WantedBoard(1, wanted)]);
+            longAgo.Accept(Shop.Id(plan), [new WantedBoard(1, wanted)], []);
         }
 
         Assert.Equal(JsonValueKind.Null, (await Shop.BuildAsync(idle)).GetProperty("heldUntil").ValueKind);

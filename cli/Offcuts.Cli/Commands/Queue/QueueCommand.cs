@@ -17,7 +17,7 @@ internal static class QueueCommand
     private static readonly Option<string> Sheet = SearchOptions.Sheet("plan-ID.html");
 
     public static Verb Create() => new Verb(
-        "queue", "Builds that wait, the most important first, and a plan for all of them together", "offcuts queue add hall-bench", "offcuts queue plan")
+        "queue", "Builds that wait, the most important first, and a plan for all of them together; what is built leaves by itself", "offcuts queue add hall-bench", "offcuts queue plan")
         .With(
             new Verb("list", "List the builds that wait", "offcuts queue list", "offcuts queue list --json").Does(ListAsync),
             new Verb("add", "Add a design to the queue", "offcuts queue add hall-bench", "offcuts queue add step-stool --place 1").With(Design, Place).Does(AddAsync),
@@ -93,12 +93,12 @@ internal static class QueueCommand
             return ExitCode.Ok;
         }
 
-        var table = new Table(">PLACE", "DESIGN", "NAME", "ADDED");
+        var table = new Table(">PLACE", "DESIGN", "NAME", "ADDED", "ACCEPTED AS");
         foreach (var build in queue.Items)
         {
             table.Add(
                 build.Position.ToString(CultureInfo.InvariantCulture), build.Design, build.Name ?? "(no such design any more)",
-                build.AddedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+                build.AddedAt.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), build.Plan is { } plan ? $"plan {plan}" : "");
         }
 
         table.Write(run.Terminal);
