@@ -161,7 +161,7 @@ CREATE TABLE plan_runs (
     problem TEXT NOT NULL CHECK (json_valid(problem)),
     progress TEXT CHECK (json_valid(progress)),
     failure TEXT CHECK (json_valid(failure)),
-    plan TEXT CHECK (json_valid(plan)), earlier_id TEXT REFERENCES plan_runs (id), made_with TEXT CHECK (json_valid(made_with)), designs TEXT CHECK (json_valid(designs)),
+    plan TEXT CHECK (json_valid(plan)), earlier_id TEXT REFERENCES plan_runs (id), made_with TEXT CHECK (json_valid(made_with)), designs TEXT CHECK (json_valid(designs)), purpose TEXT NOT NULL DEFAULT 'build' CHECK (purpose IN ('build', 'what-if')),
     CHECK ((finished_at IS NULL) = (state IN ('queued', 'planning'))),
     CHECK ((failure IS NOT NULL) = (state = 'failed')),
     CHECK (state <> 'failed' OR plan IS NULL),

@@ -12,12 +12,14 @@ namespace Offcuts.Contracts;
 /// <param name="Choose">Answers to the design's choices by their names; those left out get the answers that cost least, of equal ones the first.</param>
 /// <param name="Without">What the yards turned out not to have: it is left out of the offers; null for nothing.</param>
 /// <param name="Designs">References of 2 to 8 stored designs to plan together, the most important first: from one stock, with one order for each supplier.</param>
+/// <param name="Purpose"><c>build</c>, or <c>what-if</c> for a plan that is only to tell what would be: it can be left out of the list, and is for building once it is accepted.</param>
 public sealed record PlanRequest(
     string? Design = null, InlineProblem? Inline = null, int BudgetMs = 5000, int Seed = 1, string? From = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, decimal>? With = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyDictionary<string, string>? Choose = null,
     IReadOnlyList<UnavailableRecord>? Without = null,
-    IReadOnlyList<string>? Designs = null);
+    IReadOnlyList<string>? Designs = null,
+    string Purpose = "build");
 
 /// <summary>Something that a yard turned out not to have. At least one of the two is given.</summary>
 /// <param name="What">Id or name of an offer, or a supplier; null for all offers.</param>

@@ -14,6 +14,7 @@ namespace Offcuts.Contracts;
 /// <param name="Build">How far its build is; null for a plan that is not accepted.</param>
 /// <param name="From">Id of the plan that it starts from; null for none.</param>
 /// <param name="MadeWith">Which of all that the design leaves open it was made with; null for a design that leaves nothing.</param>
+/// <param name="Purpose"><c>build</c>, or <c>what-if</c> for a plan that only tells what would be.</param>
 public sealed record PlanRecord(
     string Id,
     string State,
@@ -27,7 +28,8 @@ public sealed record PlanRecord(
     PlanResult? Plan,
     BuildRecord? Build = null,
     string? From = null,
-    MadeWithRecord? MadeWith = null);
+    MadeWithRecord? MadeWith = null,
+    string Purpose = "build");
 
 /// <summary>What a plan was made with, where its design leaves something open.</summary>
 /// <param name="LengthsMm">Lengths in millimetres, parameters and what follows from them, by their names.</param>
@@ -75,6 +77,7 @@ public sealed record PlanFailure(string Type, string Code, string Detail, string
 /// <param name="TotalCost">All money; null while there is no plan.</param>
 /// <param name="Gap">How far the wood may be above the best possible; null while there is no plan.</param>
 /// <param name="Build"><c>accepted</c>, <c>under-way</c>, <c>built</c> or <c>stopped</c>; null for a plan that is not accepted.</param>
+/// <param name="Purpose">See <see cref="PlanRecord"/>.</param>
 public sealed record PlanSummary(
     string Id,
     string State,
@@ -84,7 +87,8 @@ public sealed record PlanSummary(
     string? Currency,
     decimal? TotalCost,
     decimal? Gap,
-    string? Build = null);
+    string? Build = null,
+    string Purpose = "build");
 
 /// <summary>One page of runs.</summary>
 /// <param name="Items">The runs, newest first.</param>

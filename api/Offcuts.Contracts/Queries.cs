@@ -57,6 +57,10 @@ public sealed record PlanQuery
     [AliasAs("design")]
     public string? Design { get; init; }
 
+    /// <summary><c>build</c> or <c>what-if</c>.</summary>
+    [AliasAs("purpose")]
+    public string? Purpose { get; init; }
+
     /// <summary>Runs on a page, 1 to 500; 100 if null.</summary>
     [AliasAs("limit")]
     public int? Limit { get; init; }

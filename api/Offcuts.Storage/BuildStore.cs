@@ -86,6 +86,7 @@ public sealed class BuildStore(Database database, TimeProvider clock)
         }
 
         var accepted = build is null ? new Build(change.Now, true, []) : build with { IsOpen = true };
+        change.Transaction.Connection!.Execute("UPDATE plan_runs SET purpose = 'build' WHERE id = @PlanId", new { PlanId = planId }, change.Transaction);
         QueueTable.Claim(change.Transaction, planId, builds);
         change.Commit(JournalKind.Accept, planId, accepted);
         return accepted;

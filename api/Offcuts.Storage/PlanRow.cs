@@ -6,7 +6,7 @@ internal sealed class PlanRow
     public const string Columns = """
         sequence, id, state, requested_at AS RequestedAt, finished_at AS FinishedAt, design_name AS DesignName,
         design_version AS DesignVersion, design_reference AS DesignReference, budget_ms AS BudgetMs, seed, owner, problem,
-        earlier_id AS EarlierId, made_with AS MadeWith, designs,
+        earlier_id AS EarlierId, made_with AS MadeWith, designs, purpose,
         progress, failure, plan
         """;
 
@@ -40,6 +40,8 @@ internal sealed class PlanRow
 
     public string? Designs { get; init; }
 
+    public string Purpose { get; init; } = "";
+
     public string? Progress { get; init; }
 
     public string? Failure { get; init; }
@@ -47,7 +49,7 @@ internal sealed class PlanRow
     public string? Plan { get; init; }
 
     public StoredPlanRun ToRun() => new(
-        new(Id, DesignName, DesignVersion, DesignReference, BudgetMs, Seed, Owner, Problem, EarlierId, MadeWith, Designs),
+        new(Id, DesignName, DesignVersion, DesignReference, BudgetMs, Seed, Owner, Problem, EarlierId, MadeWith, Designs, Words.Read<PlanPurpose>(Purpose)),
         Words.Read<PlanState>(State),
         Stamp.Read(RequestedAt),
         FinishedAt is null ? null : Stamp.Read(FinishedAt),

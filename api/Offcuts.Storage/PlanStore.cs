@@ -24,6 +24,16 @@ public enum PlanState
     Interrupted,
 }
 
+/// <summary>What a plan is asked for.</summary>
+public enum PlanPurpose
+{
+    /// <summary>To be built.</summary>
+    Build,
+
+    /// <summary>To know what would be. It becomes one to be built when it is accepted.</summary>
+    WhatIf,
+}
+
 /// <summary>A planning run as it is asked for.</summary>
 /// <param name="Id">Id.</param>
 /// <param name="DesignName">Name of the design.</param>
@@ -36,9 +46,10 @@ public enum PlanState
 /// <param name="EarlierId">Id of the plan that it starts from; null for none.</param>
 /// <param name="MadeWith">Which of all that the design leaves open it is made with, as JSON; null where that is nothing.</param>
 /// <param name="Designs">References of the stored designs of a plan of several, as JSON; null for a plan of one.</param>
+/// <param name="Purpose">What it is asked for.</param>
 public sealed record NewPlanRun(
     string Id, string DesignName, string DesignVersion, string? DesignReference, int BudgetMs, int Seed, string Owner, string Problem, string? EarlierId = null,
-    string? MadeWith = null, string? Designs = null);
+    string? MadeWith = null, string? Designs = null, PlanPurpose Purpose = PlanPurpose.Build);
 
 /// <summary>A planning run.</summary>
 /// <param name="Asked">What was asked for.</param>
@@ -62,8 +73,8 @@ public sealed class PlanStore(Database database, TimeProvider clock)
         using var connection = database.Connect();
         connection.Execute(
             """
-            INSERT INTO plan_runs (id, state, requested_at, design_name, design_version, design_reference, budget_ms, seed, owner, problem, earlier_id, made_with, designs)
-            VALUES (@Id, 'queued', @Now, @DesignName, @DesignVersion, @DesignReference, @BudgetMs, @Seed, @Owner, @Problem, @EarlierId, @MadeWith, @Designs)
+            INSERT INTO plan_runs (id, state, requested_at, design_name, design_version, design_reference, budget_ms, seed, owner, problem, earlier_id, made_with, designs, purpose)
+            VALUES (@Id, 'queued', @Now, @DesignName, @DesignVersion, @DesignReference, @BudgetMs, @Seed, @Owner, @Problem, @EarlierId, @MadeWith, @Designs, @Purpose)
             """,
             new
             {
@@ -79,6 +90,7 @@ public sealed class PlanStore(Database database, TimeProvider clock)
                 run.EarlierId,
                 run.MadeWith,
                 run.Designs,
+                Purpose = Words.Of(run.Purpose),
             });
     }
 
@@ -90,17 +102,24 @@ public sealed class PlanStore(Database database, TimeProvider clock)
     }
 
     /// <summary>Up to <paramref name="limit"/> runs, newest first, before a place in the sequence, and the place before which more follow.</summary>
-    public (IReadOnlyList<StoredPlanRun> Runs, long? Next) List(PlanState? state, string? design, long? before, int limit)
+    public (IReadOnlyList<StoredPlanRun> Runs, long? Next) List(PlanState? state, string? design, PlanPurpose? purpose, long? before, int limit)
     {
         using var connection = database.Connect();
         var rows = connection.Query<PlanRow>(
             $"""
             SELECT {PlanRow.Columns} FROM plan_runs
             WHERE (@Before IS NULL OR sequence < @Before) AND (@State IS NULL OR state = @State)
-              AND (@Design IS NULL OR design_reference = @Design)
+              AND (@Design IS NULL OR design_reference = @Design) AND (@Purpose IS NULL OR purpose = @Purpose)
             ORDER BY sequence DESC LIMIT @Rows
             """,
-            new { Before = before, State = state is { } known ? Words.Of(known) : null, Design = design, Rows = limit + 1 }).AsList();
+            new
+            {
+                Before = before,
+                State = state is { } known ? Words.Of(known) : null,
+                Design = design,
+                Purpose = purpose is { } asked ? Words.Of(asked) : null,
+                Rows = limit + 1,
+            }).AsList();
         return ([.. rows.Take(limit).Select(row => row.ToRun())], rows.Count > limit ? rows[limit - 1].Sequence : null);
     }
 

@@ -59,6 +59,13 @@ public sealed class ShoppingTests : IDisposable
         var without = await offcuts.RunAsync("plans", "shopping", "last", "--without", "8ft", "--budget", "10s");
         Assert.StartsWith("Without that it costs 59.50 USD instead of 48.00 USD: 11.50 USD more.\n", without.Out, StringComparison.Ordinal);
         Assert.Contains("2 pieces, each at least 6\" wide and 6 ft long", without.Out, StringComparison.Ordinal);
+
+        // What would be is not what is built: last stays what it was, until the other is accepted.
+        Assert.Equal(list.Out, (await offcuts.RunAsync("plans", "shopping", "last")).Out);
+        var other = System.Text.RegularExpressions.Regex.Match(without.Err, "plans accept ([a-z0-9]{8})").Groups[1].Value;
+        Assert.Matches($"{other} .* what if\n", (await offcuts.RunAsync("plans", "list")).Out);
+        await offcuts.RunAsync("plans", "accept", other);
+        Assert.Contains($"(plan {other})", (await offcuts.RunAsync("plans", "shopping", "last")).Out, StringComparison.Ordinal);
     }
 
     [Fact]

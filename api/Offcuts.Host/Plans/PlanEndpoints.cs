@@ -33,12 +33,19 @@ internal static class PlanEndpoints
     {
         var asked = await RequestBody.ReadAsync(request, WireJson.Default.PlanRequest, cancellationToken);
         var from = asked.From is { } id ? earlier.IdOf(id) : null;
+        var faults = new Faults();
+        var purpose = faults.Word<PlanPurpose>("#/purpose", asked.Purpose);
+        faults.ThrowIfAny();
         var (problem, design, madeWith) = builder.Build(asked, from);
         var run = queue.Add(new NewPlanRun(
             RandomNumberGenerator.GetString(IdSigns, 8), design.Name, design.Version, design.Reference, asked.BudgetMs, asked.Seed, ProcessMark.Mine,
             JsonSerializer.Serialize(ProblemMapping.ToRecord(problem), WireJson.Default.InlineProblem), from,
             madeWith is null ? null : JsonSerializer.Serialize(madeWith, WireJson.Default.MadeWithRecord),
-            asked.Designs is { } several ? JsonSerializer.Serialize([.. several.Select(each => designs.Find(each)!.Reference)], WireJson.Default.IReadOnlyListString) : null));
+            asked.Designs is { } several ? JsonSerializer.Serialize([.. several.Select(each => designs.Find(each)!.Reference)], WireJson.Default.IReadOnlyListString)
+                // What would be of the same builds is of the same designs.
+                : purpose == PlanPurpose.WhatIf && from is { } earlierId && asked.Inline?.Builds is not null ? store.Find(earlierId)?.Asked.Designs
+                : null,
+            purpose));
         var place = $"/v1/plans/{run.Id}";
         if (Preference.WaitOf(request) is { } wait)
         {
@@ -55,10 +62,11 @@ internal static class PlanEndpoints
 
     private static Ok<PlanPage> List(HttpRequest request, PlanStore store, BuildStore builds, Expiry expiry)
     {
-        var reader = new QueryReader(request.Query, "state", "design");
+        var reader = new QueryReader(request.Query, "state", "design", "purpose");
         var state = reader.Word<PlanState>("state");
+        var purpose = reader.Word<PlanPurpose>("purpose");
         var (before, limit) = reader.Page();
-        var (found, next) = store.List(state, reader.Text("design"), before, limit);
+        var (found, next) = store.List(state, reader.Text("design"), purpose, before, limit);
         expiry.Run();
         var built = builds.FindAll([.. found.Select(run => run.Asked.Id)]);
         return TypedResults.Ok(new PlanPage([.. found.Select(run => ToSummary(run, built.GetValueOrDefault(run.Asked.Id)))], QueryReader.Next(request.HttpContext, next)));
@@ -136,14 +144,16 @@ internal static class PlanEndpoints
         run.Failure is { } failure ? JsonSerializer.Deserialize(failure, WireJson.Default.PlanFailure) : null,
         plan,
         From: run.Asked.EarlierId,
-        MadeWith: run.Asked.MadeWith is { } madeWith ? JsonSerializer.Deserialize(madeWith, WireJson.Default.MadeWithRecord) : null);
+        MadeWith: run.Asked.MadeWith is { } madeWith ? JsonSerializer.Deserialize(madeWith, WireJson.Default.MadeWithRecord) : null,
+        Purpose: Words.Of(run.Asked.Purpose));
 
     private static PlanSummary ToSummary(StoredPlanRun run, Build? build)
     {
         var record = ToRecord(run, run.Plan is { } plan ? JsonSerializer.Deserialize(plan, WireJson.Default.PlanResult) : null);
         return new(
             record.Id, record.State, record.RequestedAt, record.Design, record.Plan?.Status, record.Plan?.Currency, record.Plan?.TotalCost, record.Plan?.Gap,
-            build is not null && record.Plan is { } result ? BuildMapping.StateOf(build, result.Boards.Count) : null);
+            build is not null && record.Plan is { } result ? BuildMapping.StateOf(build, result.Boards.Count) : null,
+            record.Purpose);
     }
 
     /// <summary>The run of this id, whose letters may be of any case.</summary>

@@ -188,7 +188,7 @@ internal static class Operations
         },
         new("GET", "/v1/plans", "listPlans", "One page of planning runs, newest first.")
         {
-            Query = [("state", "queued, planning, done, cancelled, failed or interrupted."), ("design", "Reference of a stored design."), .. Paging],
+            Query = [("state", "queued, planning, done, cancelled, failed or interrupted."), ("design", "Reference of a stored design."), ("purpose", "build, or what-if for plans that only tell what would be."), .. Paging],
         },
         new("GET", "/v1/plans/{id}", "getPlan", "One planning run: its state, its progress and its plan."),
         new("POST", "/v1/plans/{id}/cancellation", "cancelPlan", "Ends a run early; the best plan so far is kept."),

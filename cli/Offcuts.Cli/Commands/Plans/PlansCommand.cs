@@ -9,7 +9,7 @@ namespace Offcuts.Cli.Commands.Plans;
 /// <summary><c>offcuts plans</c>.</summary>
 internal static class PlansCommand
 {
-    private static readonly Argument<string> Id = new("PLAN") { Description = "The plan's id, or last for the newest" };
+    private static readonly Argument<string> Id = new("PLAN") { Description = "The plan's id, or last for the newest but for those that only tell what would be" };
     private static readonly Argument<int> Number = new("NUMBER") { Description = "The board's number in the plan, from 1", CustomParser = given => Values.Whole(given) ?? 0 };
     private static readonly Option<string> Design = new("--design") { Description = "Only plans of this design", HelpName = "DESIGN" };
     private static readonly Option<string> State = new("--state") { Description = "queued, planning, done, cancelled, failed, interrupted", HelpName = "WORD", CompletionSources = { "queued", "planning", "done", "cancelled", "failed", "interrupted" } };
@@ -57,7 +57,7 @@ internal static class PlansCommand
             table.Add(
                 plan.Id, plan.Design.Reference ?? plan.Design.Name, plan.State, plan.RequestedAt.ToString("yyyy-MM-dd HH:mm'Z'", CultureInfo.InvariantCulture),
                 plan.Status, plan.TotalCost is { } cost ? Price.Of(cost, plan.Currency!) : "",
-                Gap(plan.Gap), plan.Build?.Replace('-', ' '));
+                Gap(plan.Gap), plan.Build?.Replace('-', ' ') ?? (plan.Purpose == "what-if" ? "what if" : null));
         }
 
         table.Write(run.Terminal);

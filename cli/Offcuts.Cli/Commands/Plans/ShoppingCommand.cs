@@ -34,6 +34,7 @@ internal static class ShoppingCommand
             }
 
             Write(run, other);
+            run.Say($"This only tells what would be: last is still what it was. To build so: 'offcuts plans accept {again.Id}'.");
             return PlanAnswer.PlanOf(run, again).Missing.Count > 0 ? ExitCode.Incomplete : ExitCode.Ok;
         }
 
@@ -47,7 +48,7 @@ internal static class ShoppingCommand
         var problem = shopping.Design.Reference is null ? await api.GetPlanProblemAsync(shopping.Plan, run.Cancellation) : null;
         var (values, answers) = problem is null ? await OpenOptions.OfPlanAsync(run, api, shopping.Plan) : (null, null);
         var request = new PlanRequest(
-            problem is null ? shopping.Design.Version : null, problem, budget, From: shopping.Plan, With: values, Choose: answers, Without: without);
+            problem is null ? shopping.Design.Version : null, problem, budget, From: shopping.Plan, With: values, Choose: answers, Without: without, Purpose: "what-if");
         var record = await PlanRunner.RunAsync(run, api, request);
         PlanAnswer.PlanOf(run, record);
         return record;
