@@ -6,7 +6,7 @@ namespace Offcuts.Contracts;
 /// <param name="Inline">What is to be used instead of what is stored.</param>
 /// <param name="Goal"><c>largest</c>, <c>smallest</c>, or <c>nearest</c> to <paramref name="Wish"/>.</param>
 /// <param name="Wish">The value wished for, millimetres of a length or a count; only with <c>nearest</c>.</param>
-/// <param name="Spend">The most to spend on wood and items together, in the shop's currency; null if no wood may be bought, whatever the items cost.</param>
+/// <param name="Spend">The most to spend on wood and items together, in the shop's currency; delivery and minimum orders included; null if no wood may be bought, whatever the items cost and their suppliers charge.</param>
 /// <param name="With">Values of the other parameters by their names; those left out have their defaults.</param>
 /// <param name="Choose">Answers to the design's choices by their names; of those left out any answer will do.</param>
 /// <param name="BudgetMs">Time allowed in milliseconds, 100 to 20000.</param>

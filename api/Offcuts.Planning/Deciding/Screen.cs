@@ -8,8 +8,8 @@ using Offcuts.Planning.Search;
 namespace Offcuts.Planning.Deciding;
 
 /// <summary>What a quick look at a problem tells.</summary>
-/// <param name="Bound">No plan for all parts spends less on wood, in minor units; the greatest number where none can have all parts.</param>
-/// <param name="Cost">What the wood of a plan for all parts costs; null if the look found none.</param>
+/// <param name="Bound">No plan for all parts has a smaller outlay, in minor units; the greatest number where none can have all parts.</param>
+/// <param name="Cost">The outlay of a plan for all parts; null if the look found none.</param>
 /// <param name="Plan">A plan that a search may not find, to start one from; null where that is not needed.</param>
 internal readonly record struct Screened(long Bound, long? Cost, EarlierPlan? Plan = null);
 
@@ -28,28 +28,35 @@ internal static class Screen
 
     /// <summary>Looks at a problem.</summary>
     /// <param name="problem">What to build from what.</param>
-    /// <param name="limit">Money for wood in minor units, beyond which it does not matter how much it is.</param>
+    /// <param name="limit">Outlay in minor units, beyond which it does not matter how much it is.</param>
     /// <param name="seed">Seed of the greedy plans.</param>
     /// <param name="memory">Prices of other problems; takes those of this one.</param>
     /// <param name="clock">When to stop.</param>
     public static Screened Look(PlanningProblem problem, long limit, int seed, PriceMemory memory, SearchClock clock)
     {
+        var terms = new OrderTerms(problem);
+        // Without wood to buy the outlay is what the items' suppliers charge, and no plan has a smaller one.
+        var charges = terms.Fixed(terms.Least);
+        if (charges > limit)
+        {
+            return new(charges, null);
+        }
+
         if (limit <= 0)
         {
             // Nothing may be bought: what is not on offer makes no difference, and stock alone can be settled.
-            var free = problem.Offers.Where(offer => OfferSize.Of(offer).Any(size => StepPrices.LeastPrice(size) == Money.Zero));
-            return OfWood(problem with { Offers = [.. free], Terms = [] }, limit, seed, memory, clock);
+            List<Offer> free = [.. problem.Offers.Where(offer => OfferSize.Of(offer).Any(size => StepPrices.LeastPrice(size) == Money.Zero))];
+            var seen = OfWood(problem with { Offers = [.. free.Where(offer => !terms.Matters(offer))], Terms = [] }, limit, seed, memory, clock);
+            // What is given away by someone who charges for an order, or is a further stop, may still come to nothing with what else is ordered there.
+            return seen.Cost is null && free.Exists(terms.Matters) ? seen with { Bound = 0 } : seen;
         }
 
-        var terms = new OrderTerms(problem);
         if (!terms.Any)
         {
             return OfWood(problem, limit, seed, memory, clock);
         }
 
-        // Without wood to buy the outlay is what the items' suppliers charge.
-        var charges = terms.Fixed(terms.Least);
-        if (charges <= limit && OfWood(problem with { Offers = [], Terms = [] }, 0, seed, memory, clock) is { Cost: 0 } alone)
+        if (OfWood(problem with { Offers = [], Terms = [] }, 0, seed, memory, clock) is { Cost: 0 } alone)
         {
             return alone with { Bound = 0, Cost = charges };
         }

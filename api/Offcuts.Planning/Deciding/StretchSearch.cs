@@ -124,7 +124,7 @@ public sealed class StretchSearch(
         }
 
         var verdict = StretchVerdict.Out;
-        foreach (var (index, way) in question.Option(question.Values[at]).Ways.Index())
+        foreach (var (index, way) in WaysOf(question.Values[at]).Index())
         {
             var limit = WoodLimit(way).MinorUnits;
             var seen = limit < 0 ? new Screened(0, null) : Screen.Look(way, limit, limits.Seed, memory, searching);
@@ -170,7 +170,7 @@ public sealed class StretchSearch(
     private (StretchVerdict Verdict, StretchedValue Planned) Trials(int at, TimeSpan time, bool isEnoughWithin)
     {
         var value = question.Values[at];
-        var ways = question.Option(value).Ways;
+        var ways = WaysOf(value);
         StretchedValue? best = null;
         var isOpen = false;
         Money? bound = null;
@@ -219,6 +219,9 @@ public sealed class StretchSearch(
     }
 
     private int PlaceOf(long value) => question.Values.Index().First(each => each.Item == value).Index;
+
+    private IReadOnlyList<PlanningProblem> WaysOf(long value) =>
+        [.. question.Option(value).Ways.Select(way => question.CountsItems ? Spending.AsPaid(way) : Spending.OfWood(way))];
 
     private Money WoodLimit(PlanningProblem way) =>
         question.CountsItems ? question.Limit - way.Design.ItemCost : question.Limit;

@@ -10,8 +10,8 @@ public sealed record StretchOption(long Value, IReadOnlyList<PlanningProblem> Wa
 /// <summary>Which value of a parameter stays within a limit.</summary>
 /// <param name="Values">The values, the best first.</param>
 /// <param name="Option">What building with a value asks for.</param>
-/// <param name="Limit">The most to spend.</param>
-/// <param name="CountsItems">Whether items count too, or the wood alone.</param>
+/// <param name="Limit">The most to spend. Further stops are not spent, and count nothing here.</param>
+/// <param name="CountsItems">Whether all that is paid counts, items and suppliers' charges too, or the wood alone.</param>
 /// <param name="IsMonotone">Whether every plan for a value holds one for all that are less good, as with copies of a design; then what is out takes the better ones with it.</param>
 public sealed record StretchQuestion(IReadOnlyList<long> Values, Func<long, StretchOption> Option, Money Limit, bool CountsItems, bool IsMonotone = false);
 

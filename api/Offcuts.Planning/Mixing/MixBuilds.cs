@@ -1,4 +1,5 @@
 using Offcuts.Domain;
+using Offcuts.Planning.Deciding;
 
 namespace Offcuts.Planning.Mixing;
 
@@ -11,15 +12,7 @@ internal sealed class MixBuilds
 
     public MixBuilds(MixQuestion question)
     {
-        // A mix is of wood: what the suppliers of ready-made items charge, or count as a further stop, rules none out.
-        shop = question.Problem with
-        {
-            Offers = [],
-            Terms = [],
-            Builds = [],
-            Earlier = null,
-            Shop = question.Problem.Shop with { SecondStop = Money.Zero },
-        };
+        shop = Spending.OfWood(question.Problem) with { Offers = [], Builds = [], Earlier = null };
         names = question.Problem.Builds;
         each = [.. names.Select(build => JointDesign.Only(question.Problem.Design, build))];
         Least = [.. question.Ranges.Select(range => range.Least)];

@@ -85,6 +85,45 @@ public class StretchTests
     }
 
     [Fact]
+    public void Further_stops_are_not_spent()
+    {
+        // By hand: 5 hooks at 1.00 of one supplier, delivery 2.00, and as much as wanted of another: 7.00 and 1.00 a nail. The stop between them costs nothing.
+        StretchOption Option(long value) => new(value, [Ordered(
+            new BoughtItem("Hook", 5, new Money(100), "hardware"), new BoughtItem("Nail", (int)value, new Money(100), "smithy"))]);
+
+        Assert.Equal(3, Best(Option, new Money(1000), countsItems: true));
+        Assert.Null(Best(Option, new Money(700), countsItems: true));
+        // No wood is bought, whatever comes with the items.
+        Assert.Equal(9, Best(Option, Money.Zero, countsItems: false));
+    }
+
+    [Fact]
+    public void What_the_suppliers_of_items_charge_is_spent_even_if_nothing_is_left_for_wood()
+    {
+        // The items alone come to the limit, their delivery does not.
+        StretchOption Option(long value) => new(value, [Ordered(new BoughtItem("Hook", (int)value, new Money(100), "hardware"))]);
+        Assert.Equal(5, Best(Option, new Money(700), countsItems: true));
+    }
+
+    private static long? Best(Func<long, StretchOption> option, Money limit, bool countsItems)
+    {
+        var answer = new StretchSearch(new StretchQuestion([9, 8, 7, 6, 5, 4, 3, 2, 1], option, limit, countsItems), Enough, Planner.Solve, CancellationToken.None).Run();
+        Assert.True(answer.IsSure);
+        return answer.Best?.Value;
+    }
+
+    private static PlanningProblem Ordered(params IReadOnlyList<BoughtItem> items)
+    {
+        var way = Table(40).Ways[0];
+        return way with
+        {
+            Design = way.Design with { Items = items },
+            Terms = [new SupplierTerms("hardware") { Delivery = new Money(200) }],
+            Shop = way.Shop with { SecondStop = new Money(2000) },
+        };
+    }
+
+    [Fact]
     public void A_value_that_cannot_be_built_is_out()
     {
         var answer = new StretchSearch(

@@ -13,7 +13,7 @@ internal static class StretchCommand
     private static readonly Argument<string> Parameter = new("PARAMETER") { Description = "The parameter of the design whose value is to be found" };
     private static readonly Option<bool> Smallest = new("--smallest") { Description = "The smallest value instead of the largest" };
     private static readonly Option<string> Nearest = new("--nearest") { Description = "The value nearest to this one instead of the largest", HelpName = "VALUE" };
-    private static readonly Option<decimal?> Spend = new("--spend") { Description = "Money that may be spent on wood and items together; no wood is bought if left out", HelpName = "MONEY", CustomParser = Values.Number };
+    private static readonly Option<decimal?> Spend = new("--spend") { Description = "Money that may be spent on wood, items, delivery and minimum orders together; no wood is bought if left out", HelpName = "MONEY", CustomParser = Values.Number };
     private static readonly BudgetOption Budget = new("10s", most: SearchOptions.MostWhileWaiting);
 
     public static Verb Create() => new Verb(
@@ -59,6 +59,11 @@ internal static class StretchCommand
             if (answer.Best is { } best)
             {
                 var others = request.With is { Count: > 0 } ? " and the other values" : "";
+                if (request.Spend is not null && (await run.ShopAsync()).SecondStop > 0)
+                {
+                    run.Say("Another stop costs no money, so it counts nothing here; a plan does count it in its choice, and may spend more to save the stop.");
+                }
+
                 run.Say($"Plan it with 'offcuts plan {answer.Design.Reference ?? answer.Design.Version} --with \"{name}={StretchView.Text(best, unit).Replace("\"", "in", StringComparison.Ordinal)}\"'{others}.");
             }
         }
