@@ -171,7 +171,7 @@ CREATE TABLE plan_runs (
 CREATE TABLE price_lists (
     supplier TEXT PRIMARY KEY CHECK (length(supplier) BETWEEN 1 AND 80),
     updated_at TEXT NOT NULL
-, terms TEXT CHECK (json_valid(terms))) STRICT;
+, terms TEXT CHECK (json_valid(terms)), currency TEXT CHECK (length(currency) = 3)) STRICT;
 
 CREATE TABLE queue_claims (
     plan_id TEXT NOT NULL REFERENCES plan_runs (id),

@@ -60,6 +60,7 @@ internal static class OffcutsApi
         .AddSingleton<SpokenLines>()
         .AddSingleton<PriceListReader>()
         .AddSingleton<StoredOffers>()
+        .AddSingleton<CurrencyChange>()
         .AddSingleton<StoredProblem>()
         .AddSingleton<ProblemBuilder>()
         .AddSingleton<CullEndpoint>()

@@ -9,7 +9,7 @@ namespace Offcuts.Storage;
 public sealed class Database
 {
     /// <summary>Schema version that this binary knows: the number of the last file in <c>db/migrations</c>.</summary>
-    public const int SchemaVersion = 21;
+    public const int SchemaVersion = 22;
 
     private readonly string connectionString;
 

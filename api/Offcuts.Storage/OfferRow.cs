@@ -24,4 +24,6 @@ internal sealed class PriceListRow
     public string? Name { get; init; }
 
     public string? Terms { get; init; }
+
+    public string? Currency { get; init; }
 }

@@ -31,6 +31,14 @@ public sealed record OfferFilter
     public Length? MaxThickness { get; init; }
 }
 
+/// <summary>A price list in the list of them.</summary>
+/// <param name="Supplier">The supplier as paths name it.</param>
+/// <param name="UpdatedAt">When it was last replaced.</param>
+/// <param name="Offers">How many offers it has.</param>
+/// <param name="Name">The supplier's name as the list writes it; null if it does not.</param>
+/// <param name="Currency">The currency of its prices; null for a list from before that was kept.</param>
+public sealed record StoredPriceList(string Supplier, DateTimeOffset UpdatedAt, int Offers, string? Name, string? Currency);
+
 /// <summary>What suppliers sell.</summary>
 /// <param name="database">Where it is kept.</param>
 /// <param name="clock">Says when a list is replaced.</param>
@@ -39,9 +47,10 @@ public sealed class OfferStore(Database database, TimeProvider clock)
     /// <summary>Replaces all offers of a supplier and says when; true if the supplier is new.</summary>
     /// <param name="supplier">The supplier as paths name it.</param>
     /// <param name="offers">The offers in the order of the list.</param>
+    /// <param name="currency">The currency of its prices.</param>
     /// <param name="terms">What the supplier asks beyond its prices, as JSON in the shape of the wire; null for nothing.</param>
     /// <exception cref="OffcutsException">Another supplier has an offer with one of these ids.</exception>
-    public (DateTimeOffset UpdatedAt, bool IsNew) Replace(string supplier, IReadOnlyList<StoredOffer> offers, string? terms = null)
+    public (DateTimeOffset UpdatedAt, bool IsNew) Replace(string supplier, IReadOnlyList<StoredOffer> offers, string currency, string? terms = null)
     {
         using var connection = database.Connect();
         using var transaction = connection.BeginTransaction();
@@ -49,8 +58,8 @@ public sealed class OfferStore(Database database, TimeProvider clock)
         var replaced = connection.Execute("DELETE FROM price_lists WHERE supplier = @Supplier", new { Supplier = supplier }, transaction);
         RefuseTaken(connection, transaction, offers);
         connection.Execute(
-            "INSERT INTO price_lists (supplier, updated_at, terms) VALUES (@Supplier, @Now, @Terms)",
-            new { Supplier = supplier, Now = Stamp.Of(now), Terms = terms },
+            "INSERT INTO price_lists (supplier, updated_at, terms, currency) VALUES (@Supplier, @Now, @Terms, @Currency)",
+            new { Supplier = supplier, Now = Stamp.Of(now), Terms = terms, Currency = currency },
             transaction);
         connection.Execute(
             """
@@ -89,16 +98,16 @@ public sealed class OfferStore(Database database, TimeProvider clock)
         return [.. connection.Query<PriceListRow>("SELECT supplier, terms FROM price_lists WHERE terms IS NOT NULL ORDER BY supplier").Select(row => (row.Supplier, row.Terms!))];
     }
 
-    /// <summary>All suppliers with the number of their offers, and their names as their lists write them (null if they do not), by supplier.</summary>
-    public IReadOnlyList<(string Supplier, DateTimeOffset UpdatedAt, int Offers, string? Name)> ListSuppliers()
+    /// <summary>All price lists, by supplier.</summary>
+    public IReadOnlyList<StoredPriceList> ListSuppliers()
     {
         using var connection = database.Connect();
         return [.. connection.Query<PriceListRow>(
             """
-            SELECT p.supplier, p.updated_at AS UpdatedAt, (SELECT count(*) FROM offers o WHERE o.supplier = p.supplier) AS Offers,
+            SELECT p.supplier, p.updated_at AS UpdatedAt, p.currency, (SELECT count(*) FROM offers o WHERE o.supplier = p.supplier) AS Offers,
                 (SELECT json_extract(o.content, '$.supplierName') FROM offers o WHERE o.supplier = p.supplier ORDER BY o.sequence LIMIT 1) AS Name
             FROM price_lists p ORDER BY p.supplier
-            """).Select(row => (row.Supplier, Stamp.Read(row.UpdatedAt), row.Offers, row.Name))];
+            """).Select(row => new StoredPriceList(row.Supplier, Stamp.Read(row.UpdatedAt), row.Offers, row.Name, row.Currency))];
     }
 
     /// <summary>Up to <paramref name="limit"/> offers after a place in the sequence, and the place after which more follow.</summary>

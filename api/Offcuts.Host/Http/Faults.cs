@@ -13,6 +13,9 @@ internal sealed class Faults
 
     public bool Any => found.Count > 0;
 
+    /// <summary>What was found wrong so far.</summary>
+    public IReadOnlyList<InputFault> Found => found;
+
     public void ThrowIfAny()
     {
         if (found.Count > 0)

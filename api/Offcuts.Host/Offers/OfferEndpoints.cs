@@ -43,7 +43,7 @@ internal static class OfferEndpoints
     {
         var (updated, isNew) = store.Replace(list.Supplier, [.. list.Offers.Zip(list.Records, (offer, record) => new StoredOffer(
             offer.Id, offer.Species, offer.Kind, offer.Thickness, JsonSerializer.Serialize(record, WireJson.Default.OfferRecord)))],
-            list.Terms is { } terms ? JsonSerializer.Serialize(terms, WireJson.Default.TermsRecord) : null);
+            list.Currency, list.Terms is { } terms ? JsonSerializer.Serialize(terms, WireJson.Default.TermsRecord) : null);
         var answer = new PriceListRecord(list.Supplier, updated, Named(list.Records, workshop), list.SupplierName, list.Terms);
         return isNew ? TypedResults.Created($"/v1/price-lists/{list.Supplier}", answer) : TypedResults.Ok(answer);
     }

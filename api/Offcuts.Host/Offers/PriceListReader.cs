@@ -6,8 +6,8 @@ using Offcuts.Host.Shops;
 
 namespace Offcuts.Host.Offers;
 
-/// <summary>A price list as it was read: its offers and each as it is written on the wire, and the supplier's terms (null for none).</summary>
-internal sealed record ReadPriceList(string Supplier, string? SupplierName, IReadOnlyList<Offer> Offers, IReadOnlyList<OfferRecord> Records, TermsRecord? Terms);
+/// <summary>A price list as it was read: its offers and each as it is written on the wire, the supplier's terms (null for none), and the currency of its prices.</summary>
+internal sealed record ReadPriceList(string Supplier, string? SupplierName, IReadOnlyList<Offer> Offers, IReadOnlyList<OfferRecord> Records, TermsRecord? Terms, string Currency);
 
 /// <summary>Reads a supplier's price list, as people write it or as JSON.</summary>
 internal sealed class PriceListReader(Workshop workshop)
@@ -30,7 +30,7 @@ internal sealed class PriceListReader(Workshop workshop)
             : ReadEntries(inPath, await RequestBody.ReadAsync(request, WireJson.Default.PriceListEntry, cancellationToken), shop, catalogue, faults);
         RefuseDoubles(offers, faults);
         faults.ThrowIfAny();
-        return new(supplier, name, offers, [.. offers.Select(offer => OfferMapping.ToRecord(offer, shop.Currency))], OfferMapping.ToRecord(terms, shop.Currency));
+        return new(supplier, name, offers, [.. offers.Select(offer => OfferMapping.ToRecord(offer, shop.Currency))], OfferMapping.ToRecord(terms, shop.Currency), shop.Currency);
     }
 
     private static (string Supplier, string? Name, List<Offer> Offers, SupplierTerms Terms) ReadEntries(

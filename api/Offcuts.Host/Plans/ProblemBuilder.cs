@@ -67,8 +67,9 @@ internal sealed class ProblemBuilder(
         var (design, builds) = references is not null ? JointDesign.Of([.. references.Index().Select(each => Settled(each.Item, catalogue, shop, $"#/designs/{each.Index}", faults))])
             : (stored is null ? DesignMapping.ToDesign(inline.Design!, catalogue, shop.Currency, "#/inline/design", faults) : Read(stored, catalogue, shop, "#/design", faults), []);
         builds = given?.Design is null ? builds : ProblemMapping.ToBuilds(inline.Builds, design, "#/inline/builds", faults);
-        var problem = store.Of(design, shop, catalogue, Given(inline, shop, catalogue, faults), heldBy: from, faults) with { Builds = builds };
+        var wood = Given(inline, shop, catalogue, faults);
         faults.ThrowIfAny();
+        var problem = store.Of(design, shop, catalogue, wood, heldBy: from) with { Builds = builds };
         return (problem, new PlanDesign(design.Name, stored?.Version ?? DesignMapping.Canonical(design, shop.Currency).Version, stored?.Reference), catalogue);
     }
 

@@ -1,6 +1,5 @@
 using Offcuts.Domain;
 using Offcuts.Host.Builds;
-using Offcuts.Host.Http;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Plans;
@@ -34,14 +33,8 @@ internal sealed class StoredProblem(BoardStore boards, PlaceStore places, Stored
     /// <param name="design">What is to be built.</param>
     /// <param name="shop">How the shop works.</param>
     /// <param name="catalogue">The species at hand.</param>
-    /// <exception cref="OffcutsException">Offers that cannot be read any more: their currency may be another now.</exception>
-    public PlanningProblem Of(Design design, Shop shop, SpeciesCatalogue catalogue)
-    {
-        var faults = new Faults();
-        var problem = Of(design, shop, catalogue, new GivenWood(), heldBy: null, faults);
-        faults.ThrowIfAny();
-        return problem;
-    }
+    /// <exception cref="OffcutsException">Prices are in another currency than the shop's.</exception>
+    public PlanningProblem Of(Design design, Shop shop, SpeciesCatalogue catalogue) => Of(design, shop, catalogue, new GivenWood(), heldBy: null);
 
     /// <summary>The problem of a design, some of it as a request gives it; what is given is not looked up.</summary>
     /// <param name="design">What is to be built.</param>
@@ -49,16 +42,16 @@ internal sealed class StoredProblem(BoardStore boards, PlaceStore places, Stored
     /// <param name="catalogue">The species at hand.</param>
     /// <param name="given">What the request gives.</param>
     /// <param name="heldBy">Id of a plan whose boards count as free; null for none.</param>
-    /// <param name="faults">Told of offers that cannot be read any more.</param>
-    public PlanningProblem Of(Design design, Shop shop, SpeciesCatalogue catalogue, GivenWood given, string? heldBy, Faults faults)
+    /// <exception cref="OffcutsException">Stored prices are in another currency than the shop's.</exception>
+    public PlanningProblem Of(Design design, Shop shop, SpeciesCatalogue catalogue, GivenWood given, string? heldBy)
     {
         expiry.Run();
-        var wood = given.Offers ?? offers.List(shop, catalogue, faults);
+        var wood = given.Offers ?? offers.List(shop, catalogue);
         return new PlanningProblem
         {
             Stock = given.Stock ?? boards.ListFree(heldBy),
             Offers = wood,
-            Terms = given.Terms ?? (given.Offers is null ? offers.Terms(shop, faults) : []),
+            Terms = given.Terms ?? (given.Offers is null ? offers.Terms(shop) : []),
             Design = design,
             Shop = shop,
             Rates = given.Rates ?? OfferRates.Of(wood),

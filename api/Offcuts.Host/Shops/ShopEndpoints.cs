@@ -17,12 +17,13 @@ internal static class ShopEndpoints
 
     private static Ok<ShopRecord> Get(Workshop workshop) => TypedResults.Ok(ShopMapping.ToRecord(workshop.Shop()));
 
-    private static async Task<Ok<ShopRecord>> ReplaceAsync(HttpRequest request, ShopStore store, CancellationToken cancellationToken)
+    private static async Task<Ok<ShopRecord>> ReplaceAsync(HttpRequest request, ShopStore store, CurrencyChange currency, CancellationToken cancellationToken)
     {
         var entry = await RequestBody.ReadAsync(request, WireJson.Default.ShopEntry, cancellationToken);
         var faults = new Faults();
         var shop = ShopMapping.ToShop(entry, "#", faults);
         faults.ThrowIfAny();
+        currency.Check(shop.Currency);
         store.ReplaceShop(JsonSerializer.Serialize(ShopMapping.ToEntry(shop), WireJson.Default.ShopEntry));
         return TypedResults.Ok(ShopMapping.ToRecord(shop));
     }
