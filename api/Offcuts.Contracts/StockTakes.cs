@@ -4,7 +4,8 @@ namespace Offcuts.Contracts;
 
 /// <summary>The place of which stock is taken.</summary>
 /// <param name="Place">The place, exactly as boards have it.</param>
-public sealed record StockTakeStart(string Place);
+/// <param name="NewPlace">Whether it may be one that the book does not know yet; else such a name is refused, because it is mostly a slip.</param>
+public sealed record StockTakeStart(string Place, bool NewPlace = false);
 
 /// <summary>One step of a stock-take: exactly one member is given.</summary>
 /// <param name="Confirm">Id of a board that is there; if the book has it elsewhere, or gone, it is moved here.</param>

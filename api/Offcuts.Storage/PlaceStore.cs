@@ -35,6 +35,14 @@ public sealed class PlaceStore(Database database)
     /// <summary>One place; null if it is neither set nor named by a board that lies there.</summary>
     public PlaceInUse? Find(string name) => Query(name).SingleOrDefault();
 
+    /// <summary>Every name that was ever written for a place: in the book, of boards that are gone too, and in stock-takes.</summary>
+    public IReadOnlyList<string> Names()
+    {
+        using var connection = database.Connect();
+        return connection.Query<string>(
+            "SELECT name FROM places UNION SELECT place FROM boards WHERE place IS NOT NULL UNION SELECT place FROM stock_takes ORDER BY 1").AsList();
+    }
+
     /// <summary>How hard it is to get at the places that are not easy.</summary>
     public IReadOnlyDictionary<string, Reach> Reaches()
     {

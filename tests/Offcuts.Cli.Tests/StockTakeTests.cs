@@ -86,6 +86,33 @@ public sealed class StockTakeTests : IDisposable
         Assert.Empty((await offcuts.RunAsync("stocktake", "confirm", ids[0], "ZZZ", "--json")).Out);
     }
 
+    [Fact]
+    public async Task A_slip_in_the_place_begins_nothing()
+    {
+        await LogAsync("3/4 x 5 x 36 ash, rack 2\n3/4 x 5 x 30 ash, bin\n");
+        var slip = await offcuts.RunAsync("stocktake", "start", "rak 2");
+        Assert.Equal(1, slip.Code);
+        Assert.Contains("The book knows no place 'rak 2'. Did you mean 'rack 2'? If it is a new one, give --new.", slip.Err, StringComparison.Ordinal);
+        Assert.Contains("There are bin, rack 2.", (await offcuts.RunAsync("stocktake", "start", "shed")).Err, StringComparison.Ordinal);
+        Assert.Contains("There was no stock-take yet", (await offcuts.RunAsync("stocktake", "list")).Err, StringComparison.Ordinal);
+        Assert.Equal(0, (await offcuts.RunAsync("stocktake", "start", "shed", "--new")).Code);
+        // From then on it is known.
+        Assert.Equal(0, (await offcuts.RunAsync("stocktake", "start", "shed")).Code);
+    }
+
+    [TerminalFact]
+    public async Task A_bare_size_is_asked_about_and_short_answers_are_understood()
+    {
+        var ids = await LogAsync("3/4 x 5 x 36 ash, rack 2\n3/4 x 5 x 30 ash\n");
+        await offcuts.RunAsync("stocktake", "start", "rack 2");
+        var told = await AnswerAsync("?\r4/4 x 3 x 20 cherry\r3/4 x 5 x 35\rsize 3/4 x 5 x 35\radd 3/4 x 4 x 20\rn\rdone\r");
+        Assert.Contains("a board that is not in the book", told, StringComparison.Ordinal);
+        Assert.Contains($"Is that {ids[0]}, or another board? Write 'size 3/4 x 5 x 35' if {ids[0]} is of that size, 'add 3/4 x 5 x 35' for a board that is not in the book.", told, StringComparison.Ordinal);
+        Assert.Contains($"{ids[0]}  white ash, rough, 3/4 x 5 x 35 in: corrected", told, StringComparison.Ordinal);
+        Assert.Contains("black cherry, rough, 3/4 x 4 x 20 in: added", told, StringComparison.Ordinal);
+        Assert.Contains($"{ids[1]}  white ash, rough, 3/4 x 5 x 30 in: struck", told, StringComparison.Ordinal);
+    }
+
     [TerminalFact]
     public async Task At_a_terminal_board_after_board_is_asked_for_and_one_may_stop_and_go_on()
     {

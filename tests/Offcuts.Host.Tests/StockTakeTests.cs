@@ -151,6 +151,7 @@ public sealed class StockTakeTests : OwnService
 
     [Theory]
     [InlineData("POST", "/v1/stock-takes", """{"place":" "}""", HttpStatusCode.BadRequest)]
+    [InlineData("POST", "/v1/stock-takes", """{"place":"rack 2"}""", HttpStatusCode.NotFound)]
     [InlineData("POST", "/v1/stock-takes/7/steps", """{"confirm":"K7M"}""", HttpStatusCode.NotFound)]
     [InlineData("POST", "/v1/stock-takes/one/finish", "{}", HttpStatusCode.NotFound)]
     [InlineData("GET", "/v1/stock-takes/7", null, HttpStatusCode.NotFound)]
@@ -178,7 +179,7 @@ public sealed class StockTakeTests : OwnService
     }
 
     private async Task<long> StartAsync(string place) => (await Service.ReadAsync(
-        await Service.SendAsync("POST", "/v1/stock-takes", JsonSerializer.Serialize(new { place })), HttpStatusCode.Created)).GetProperty("number").GetInt64();
+        await Service.SendAsync("POST", "/v1/stock-takes", JsonSerializer.Serialize(new { place, newPlace = true })), HttpStatusCode.Created)).GetProperty("number").GetInt64();
 
     private async Task<JsonElement> StepAsync(long take, string step) => await Service.ReadAsync(
         await Service.SendAsync("POST", string.Create(CultureInfo.InvariantCulture, $"/v1/stock-takes/{take}/steps"), step), HttpStatusCode.OK);

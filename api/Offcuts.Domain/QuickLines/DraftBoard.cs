@@ -76,6 +76,11 @@ internal sealed class DraftBoard(SpeciesCatalogue catalogue, DisplayUnit bareUni
             Check(board, draft);
         }
 
+        if (draft.IsSound && kind == BoardKind.Solid && SizeOfNumbers.IsOtherwiseOrdered(sides) && size.Width > size.Length)
+        {
+            draft.Fault(sides[1].At, $"Which is the length? In the house's order this would be {sides[1].Text} wide and {sides[2].Text} long. Write {sides[0].Text} x {sides[2].Text} x {sides[1].Text}, or say which is which: {sides[1].Text} wide x {sides[2].Text} long x {sides[0].Text}.");
+        }
+
         return (board, nominal);
     }
 

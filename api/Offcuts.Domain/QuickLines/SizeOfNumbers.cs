@@ -70,6 +70,11 @@ internal static class SizeOfNumbers
         return default;
     }
 
+    /// <summary>
+    /// Whether the thickness stands behind numbers that nothing tells apart: whoever says it last may say the length first, and no order can be relied on.
+    /// </summary>
+    public static bool IsOtherwiseOrdered(SizeNumber[] sides) => sides[1].Side is null && sides[2].Side is null && sides[0].At > sides[1].At;
+
     /// <summary>Which sides were estimated.</summary>
     public static Estimates Estimates(SizeNumber[] sides, bool all) =>
         new(all || sides[0].IsEstimate, all || sides[1].IsEstimate, all || sides[2].IsEstimate);

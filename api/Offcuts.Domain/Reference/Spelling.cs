@@ -4,6 +4,16 @@ namespace Offcuts.Domain;
 public static class Spelling
 {
     private const int LongestWord = 64;
+    private const int MostNamed = 8;
+
+    /// <summary>What to write instead of a name that is not known, as a sentence: the one that was probably meant, else those that there are.</summary>
+    /// <param name="word">What was written.</param>
+    /// <param name="known">The names that there are.</param>
+    /// <param name="none">The sentence where there are none.</param>
+    public static string Instead(string word, IReadOnlyCollection<string> known, string none) =>
+        Nearest(word, known) is { } near ? $"Did you mean '{near}'?"
+        : known.Count == 0 ? none
+        : $"There {(known.Count == 1 ? "is" : "are")} {string.Join(", ", known.Take(MostNamed))}{(known.Count > MostNamed ? " and others" : "")}.";
 
     /// <summary>
     /// The candidate with the fewest insertions, deletions, replacements and swaps of neighbours from the word (optimal string

@@ -26,7 +26,7 @@ internal static class Examples
 
     public const string Place = """{"reach":"behind","limitM3":0.25,"note":"move the sheets first"}""";
 
-    public const string StockTake = """{"place":"rack A"}""";
+    public const string StockTake = """{"place":"rack A","newPlace":true}""";
 
     public const string StockTakeStep = """{"line":"3/4 x 5 1/2 x 36 ash"}""";
 

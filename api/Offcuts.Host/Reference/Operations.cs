@@ -92,7 +92,7 @@ internal static class Operations
         new("DELETE", "/v1/places/{name}", "deletePlace", "Forgets what was said of a place; boards that lie there stay."),
 
         new("GET", "/v1/stock-takes", "listStockTakes", "One page of stock-takes, newest first.") { Query = [("state", "open or finished."), .. Paging] },
-        new("POST", "/v1/stock-takes", "startStockTake", "Begins a stock-take of one place (201), or goes on with the one that is open (200).") { Body = typeof(StockTakeStart), Example = Examples.StockTake },
+        new("POST", "/v1/stock-takes", "startStockTake", "Begins a stock-take of one place (201), or goes on with the one that is open (200). A place that the book does not know is refused, unless it is said to be new.") { Body = typeof(StockTakeStart), Example = Examples.StockTake },
         new("GET", "/v1/stock-takes/{number}", "getStockTake", "How far a stock-take is: what it has dealt with, and what is still unseen."),
         new("POST", "/v1/stock-takes/{number}/steps", "takeStockTakeStep", "One step: a board is there (confirm), is there but otherwise (correct), is not there (strike), or is not in the book (line).")
         {

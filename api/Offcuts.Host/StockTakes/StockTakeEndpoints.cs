@@ -46,12 +46,18 @@ internal static class StockTakeEndpoints
     }
 
     private static async Task<Results<Created<StockTakeRecord>, Ok<StockTakeRecord>>> StartAsync(
-        HttpRequest request, StockTakeStore store, Workshop workshop, Expiry expiry, CancellationToken cancellationToken)
+        HttpRequest request, StockTakeStore store, PlaceStore places, Workshop workshop, Expiry expiry, CancellationToken cancellationToken)
     {
         var entry = await RequestBody.ReadAsync(request, WireJson.Default.StockTakeStart, cancellationToken);
         var faults = new Faults();
         faults.Text("#/place", entry.Place, Limits.MaxLine, required: true);
         faults.ThrowIfAny();
+        if (!entry.NewPlace && places.Names() is var names && !names.Contains(entry.Place))
+        {
+            throw new OffcutsException(
+                ErrorCode.NotFound, $"The book knows no place '{entry.Place}'. {Spelling.Instead(entry.Place, names, "It knows no place yet.")} Say so if it is a new one.");
+        }
+
         expiry.Run();
         var (take, isNew) = store.Start(entry.Place);
         var record = StockTakeMapping.ToRecord(store.Find(take.Number)!, workshop.Catalogue());

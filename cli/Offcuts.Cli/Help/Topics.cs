@@ -121,6 +121,7 @@ internal static class Topics
 
             Say things in any order; commas help where two things could run together. Numbers are thickness x width x length unless
             they are called thick, wide or long; 4/4, 5/4 and so on are thicknesses wherever they stand (see 'offcuts help lengths').
+            Where the thickness stands last and the rest would be wider than long (36 x 5 x 4/4) you are asked which is which.
 
               how many     3 @, 3 pcs, 3 of, qty 3, (3)
               species      its name, a usual abbreviation (wo, hm, syp), or the beginnings of its words: wh oak. They mean a species

@@ -34,7 +34,7 @@ internal sealed partial class ModelDay
         var place = Places[detail % 2]!;
         var open = takes.Find(take => take.IsOpen && take.Place == place);
         var started = await Service.ReadAsync(
-            await service.SendAsync("POST", "/v1/stock-takes", JsonSerializer.Serialize(new { place })), open is null ? HttpStatusCode.Created : HttpStatusCode.OK);
+            await service.SendAsync("POST", "/v1/stock-takes", JsonSerializer.Serialize(new { place, newPlace = true })), open is null ? HttpStatusCode.Created : HttpStatusCode.OK);
         var number = started.GetProperty("number").GetInt64();
         Assert.Equal(open?.Number ?? takes.Count + 1, number);
         if (open is null)

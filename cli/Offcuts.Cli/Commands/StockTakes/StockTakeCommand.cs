@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using System.Net;
 using Offcuts.Cli.Commands.Boards;
 using Offcuts.Cli.Connections;
 using Offcuts.Contracts;
@@ -15,6 +16,7 @@ internal static class StockTakeCommand
     private static readonly Argument<string[]> Ids = new("ID") { Description = "Ids of boards, as on their end grain", Arity = ArgumentArity.OneOrMore };
     private static readonly Argument<string[]> Line = new("LINE") { Description = "The board as you would say it (see 'offcuts help quick-lines')", Arity = ArgumentArity.OneOrMore };
     private static readonly Option<string> To = new("--to") { Description = "Where it is carried, if it does not stay here", HelpName = "PLACE" };
+    private static readonly Option<bool> New = new("--new") { Description = "The place is new: the book does not know it yet" };
     private static readonly Option<bool> Strike = new("--strike") { Description = "Strike off what is unseen" };
     private static readonly Option<bool> Leave = new("--leave") { Description = "Leave in the book what is unseen" };
 
@@ -25,7 +27,7 @@ internal static class StockTakeCommand
         "offcuts stocktake")
         .With(
             OpenTake.Place,
-            new Verb("start", "Begin with a place, or go on where you stopped; no other place is touched", "offcuts stocktake start \"rack 2\"").With(Place).Does(StartAsync),
+            new Verb("start", "Begin with a place, or go on where you stopped; no other place is touched", "offcuts stocktake start \"rack 2\"", "offcuts stocktake start \"new shed\" --new").With(Place, New).Does(StartAsync),
             new Verb("show", "Show what is still unseen", "offcuts stocktake show", "offcuts stocktake show --place \"rack 2\" --json").With(OpenTake.Place).Does(ShowAsync),
             new Verb("confirm", "Boards are there; one that the book has elsewhere is moved here", "offcuts stocktake confirm K7M K8N", "offcuts stocktake confirm K7M K8N --json").With(Ids, OpenTake.Place).Does(ConfirmAsync),
             new Verb(
@@ -55,11 +57,23 @@ internal static class StockTakeCommand
 
     private static async Task<int> StartAsync(Run run)
     {
-        var take = await (await run.ConnectAsync()).StartStockTakeAsync(new StockTakeStart(run.Get(Place)), run.Cancellation);
+        var take = await BegunAsync(run, await run.ConnectAsync());
         run.Say(take.Seen.Count > 0
             ? string.Create(CultureInfo.InvariantCulture, $"Going on with stock-take {take.Number} of {take.Place}: {Entries(take.Seen.Count)} dealt with.")
             : string.Create(CultureInfo.InvariantCulture, $"Stock-take {take.Number} of {take.Place}."));
         return await WriteAsync(run, take);
+    }
+
+    private static async Task<StockTakeRecord> BegunAsync(Run run, IOffcutsApi api)
+    {
+        try
+        {
+            return await api.StartStockTakeAsync(new StockTakeStart(run.Get(Place), run.Get(New)), run.Cancellation);
+        }
+        catch (ApiException refused) when (refused.StatusCode == HttpStatusCode.NotFound && FaultReport.ProblemIn(refused) is { } problem)
+        {
+            throw new CliException(problem.Code, problem.Detail.Replace("Say so if it is a new one.", $"If it is a new one, give {New.Name}.", StringComparison.Ordinal));
+        }
     }
 
     private static async Task<int> ShowAsync(Run run)

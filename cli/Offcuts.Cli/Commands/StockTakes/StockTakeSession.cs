@@ -15,14 +15,15 @@ namespace Offcuts.Cli.Commands.StockTakes;
 internal sealed class StockTakeSession(Run run, IOffcutsApi api, StockTakeRecord take, DisplayUnit unit)
 {
     private const string Help = """
-        yes (or nothing)     the board that is shown is there, as the book has it
+        yes (or y, nothing)  the board that is shown is there, as the book has it
         size 3/4 x 5 x 28    it is there, but of that size; quantity 2, note TEXT and batch TEXT likewise
-        strike               it is not there: strike it off
+        strike (or no, n)    it is not there: strike it off
         later                skip it for now
         K7M                  a board of that id is here; if the book has it elsewhere, it is moved here
-        3/4 x 5 x 36 ash     a board that is not in the book; species and batch carry on
+        3/4 x 5 x 36 ash     a board that is not in the book
+        add 3/4 x 5 x 36     the same; species and batch carry on from the last
         undo                 take the last answer back
-        show                 what is still unseen
+        show                 what is still unseen; help (or ?) shows this
         finish               end the stock-take; done: stop here and go on later
         """;
 
@@ -71,7 +72,7 @@ internal sealed class StockTakeSession(Run run, IOffcutsApi api, StockTakeRecord
         {
             case "done" or "quit" or "exit" when rest.Length == 0:
                 return Stop();
-            case "help" when rest.Length == 0:
+            case "help" or "?" or "h" when rest.Length == 0:
                 run.Terminal.Say(Help);
                 break;
             case "show" when rest.Length == 0:
@@ -90,18 +91,31 @@ internal sealed class StockTakeSession(Run run, IOffcutsApi api, StockTakeRecord
             case "" or "y" or "yes" when rest.Length == 0:
                 await TakeAsync(new StockTakeStepEntry(Confirm: Current().Id));
                 break;
-            case "strike" or "gone" or "no":
+            case "strike" or "gone" or "no" or "n":
                 await TakeAsync(new StockTakeStepEntry(Strike: rest.Length > 0 ? rest : Current().Id));
                 break;
             case "size" or "quantity" or "qty" or "note" or "batch" when rest.Length > 0 && ahead.Count > 0:
                 await TakeAsync(new StockTakeStepEntry(Correct: new StockTakeCorrection(Current().Id, await CorrectedAsync(Current(), word, rest))));
                 break;
+            case "add" or "new" when rest.Length > 0:
+                await TakeAsync(new StockTakeStepEntry(Line: rest, Carry: carry));
+                break;
             default:
+                RefuseBareSize(line);
                 await TakeAsync(await IsKnownAsync(line) ? new StockTakeStepEntry(Confirm: line) : new StockTakeStepEntry(Line: line, Carry: carry));
                 break;
         }
 
         return null;
+    }
+
+    // A size alone may be that of the board that is shown, or another board of the species before: guessing wrong would spoil the book.
+    private void RefuseBareSize(string line)
+    {
+        if (ahead.Count > 0 && SizeText.TryParse(line, unit, out _, out _))
+        {
+            throw CliException.Invalid($"Is that {Current().Id}, or another board? Write 'size {line}' if {Current().Id} is of that size, 'add {line}' for a board that is not in the book.");
+        }
     }
 
     // A word may be an id or a species: yew is both.
