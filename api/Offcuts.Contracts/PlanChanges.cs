@@ -28,7 +28,7 @@ public sealed record BoardChangeRecord(
 
 /// <summary>What has changed.</summary>
 /// <param name="Code">
-/// <c>board-gone</c>, <c>board-changed</c>, <c>offer-gone</c>, <c>part-gone</c>, <c>part-fewer</c>, <c>part-changed</c> or <c>shop-changed</c>.
+/// <c>board-gone</c>, <c>board-fewer</c>, <c>board-changed</c>, <c>offer-gone</c>, <c>part-gone</c>, <c>part-fewer</c>, <c>part-changed</c> or <c>shop-changed</c>.
 /// </param>
 /// <param name="Name">The part or panel that it is about; null for the others.</param>
 public sealed record ChangeReasonRecord(string Code, string? Name);

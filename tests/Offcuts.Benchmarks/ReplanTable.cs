@@ -81,7 +81,7 @@ internal sealed record Replanned(double First, double Best, double All, long Cos
         return new Replanned(
             found[0].At, found[^1].At, plan.Run.Elapsed.TotalSeconds, plan.WoodCost.MinorUnits, found[0].Cost,
             boards.Count(board => board.Kind == BoardChangeKind.Kept),
-            boards.Count(board => board.EarlierNumber is not null && board.Reasons.All(reason => reason.Kind != ChangeReasonKind.BoardGone)),
+            boards.Count(board => board.EarlierNumber is not null && board.Reasons.All(reason => reason.Kind is not (ChangeReasonKind.BoardGone or ChangeReasonKind.BoardFewer))),
             Auditor.Audit(problem, plan).Count);
     }
 

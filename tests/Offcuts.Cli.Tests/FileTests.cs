@@ -12,7 +12,7 @@ public sealed class FileTests : IDisposable
     [InlineData("serve --urls http://127.0.0.1:0 --data taken", 1, "is a file, but a store is a folder")]
     [InlineData("boards import .", 2, "'.' is a folder. Give the path of a file in it")]
     [InlineData("boards import none.yaml", 2, "There is no file 'none.yaml'")]
-    [InlineData("designs add bad.yaml", 2, "bad.yaml: line 3, parts.0.sise: The key 'sise' is not known.")]
+    [InlineData("designs add bad.yaml", 2, "bad.yaml: line 3, sise: The key 'sise' is not known.")]
     public async Task A_file_that_cannot_be_used_is_named_with_what_is_wrong(string line, int code, string says)
     {
         await File.WriteAllTextAsync(Path.Combine(offcuts.Folder, "taken"), "");

@@ -39,9 +39,9 @@ public sealed class KeepRuleTests : IDisposable
     {
         var wrong = await offcuts.RunAsync("keep?", "3/4 x 2 x 10 wallnut");
         Assert.Equal(2, wrong.Code);
-        Assert.Contains("column 14, piece: 'wallnut' is not understood. Did you mean walnut?", wrong.Err, StringComparison.Ordinal);
+        Assert.Contains("column 14, PIECE: 'wallnut' is not understood. Did you mean walnut?", wrong.Err, StringComparison.Ordinal);
         var rule = await offcuts.RunAsync(["keep-rule", "set", "-"], "rule: [{keep: walnut}]", null);
         Assert.Equal(2, rule.Code);
-        Assert.Contains("line 1, rule.0.keep: Say from which sizes on", rule.Err, StringComparison.Ordinal);
+        Assert.Contains("line 1, keep: Say from which sizes on", rule.Err, StringComparison.Ordinal);
     }
 }

@@ -7,7 +7,8 @@ namespace Offcuts.Domain;
 /// <summary>Ages as people write them: <c>2y</c>, <c>18 months</c>, <c>90 days</c>.</summary>
 public static partial class AgeReading
 {
-    private const int MostDays = 40_000;
+    /// <summary>The greatest age that is read, in days: 100 years of 365.</summary>
+    public const int MostDays = 36_500;
 
     /// <summary>Reads an age.</summary>
     /// <param name="text">What was written.</param>
@@ -36,6 +37,9 @@ public static partial class AgeReading
         since = read.Groups["years"].Success ? today.AddYears(-number)
             : read.Groups["months"].Success ? today.AddMonths(-number)
             : today.AddDays(-(int)(days * number));
+        // Leap days and long months count too: 100 years are some days more than so many times 365.
+        var oldest = today.AddDays(-MostDays);
+        since = since < oldest ? oldest : since;
         return true;
     }
 

@@ -10,7 +10,6 @@ namespace Offcuts.Host.Keeping;
 internal sealed record CullRequest(int Top, decimal? FreeCubicMetres, int OldDays)
 {
     private const decimal MostSpace = 10_000;
-    private const int MostDays = 36_500;
 
     /// <summary>Reads the query.</summary>
     /// <exception cref="OffcutsException">Something in it cannot be right.</exception>
@@ -20,7 +19,7 @@ internal sealed record CullRequest(int Top, decimal? FreeCubicMetres, int OldDay
         var asked = new CullRequest(
             reader.Whole("top", 1, Limits.MaxEntries) ?? Limits.MaxEntries,
             reader.Number("freeM3", space => space is > 0 and <= MostSpace, $"cubic metres, more than 0 and at most {MostSpace}, for instance 0.2"),
-            reader.Whole("olderThanDays", 1, MostDays) ?? Cull.OldDays);
+            reader.Whole("olderThanDays", 1, AgeReading.MostDays) ?? Cull.OldDays);
         reader.Faults.ThrowIfAny();
         return asked;
     }

@@ -104,7 +104,7 @@ internal static class CommandLine
         catch (Exception failure)
 #pragma warning restore CA1031
         {
-            return FaultReport.Tell(FaultReport.Of(failure, signals), terminal, json);
+            return FaultReport.Tell(FaultReport.Of(failure, signals, parsed.CommandResult.Command), terminal, json);
         }
     }
 

@@ -1,8 +1,8 @@
+using System.CommandLine;
 using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
 using System.Text.Json;
-using System.Text.RegularExpressions;
 using Offcuts.Cli.Connections;
 using Offcuts.Contracts;
 using Offcuts.Domain;
@@ -11,7 +11,7 @@ using Refit;
 namespace Offcuts.Cli;
 
 /// <summary>Turns whatever went wrong into a <see cref="Fault"/> and tells it on standard error.</summary>
-internal static partial class FaultReport
+internal static class FaultReport
 {
     /// <summary>Tells a fault and returns the exit code.</summary>
     public static int Tell(Fault fault, Terminal terminal, bool json)
@@ -30,28 +30,31 @@ internal static partial class FaultReport
     }
 
     /// <summary>The fault that an exception means.</summary>
-    public static Fault Of(Exception exception, Signals signals) => exception switch
+    /// <param name="exception">What was thrown.</param>
+    /// <param name="signals">What may have stopped it.</param>
+    /// <param name="command">The command whose options it is told by.</param>
+    public static Fault Of(Exception exception, Signals signals, Command command) => exception switch
     {
         CliException cli => new(cli.Code, cli.Message),
-        OffcutsException own => new(CodeOf(own.Code), Joined(own.Message, [.. own.Faults.Select(fault => Line(fault.Pointer, fault.Detail, fault.Line))])),
-        ApiException answer => Of(answer),
+        OffcutsException own => new(CodeOf(own.Code), Joined(own.Message, [.. own.Faults.Select(fault => Line(FaultNames.InDocument(fault.Pointer, fault.Line), fault.Detail, fault.Line))])),
+        ApiException answer => Of(answer, command),
         OperationCanceledException when signals.ExitedBy is { } code =>
             new(code == ExitCode.Terminated ? "terminated" : "interrupted", "Stopped before it was done; nothing further was changed."),
         OperationCanceledException => new("unreachable", "The server did not answer in time. Try again, or see 'offcuts status'."),
-        ApiRequestException { InnerException: { } inner } => Of(inner, signals),
+        ApiRequestException { InnerException: { } inner } => Of(inner, signals, command),
         HttpRequestException { InnerException: SocketException or IOException or null } unreachable =>
             new("unreachable", $"The server cannot be reached ({unreachable.Message}). Check OFFCUTS_URL or --server, or unset them to use the store on this machine."),
-        HttpRequestException other => Of(other.InnerException!, signals),
+        HttpRequestException other => Of(other.InnerException!, signals, command),
         UnauthorizedAccessException or IOException => new("failed", exception.Message),
         _ => Unexpected(exception),
     };
 
-    private static Fault Of(ApiException answer)
+    private static Fault Of(ApiException answer, Command command)
     {
         if (ProblemIn(answer) is { } problem)
         {
             return new(problem.Type, problem.Code,
-                NameOf(answer) + Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(Named(fault.Pointer, answer), fault.Detail, fault.Line, fault.Column))]), ExitCode.Of(problem.Code));
+                NameOf(answer) + Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(Named(fault, answer, command), fault.Detail, fault.Line, fault.Column))]), ExitCode.Of(problem.Code));
         }
 
         var asked = answer.RequestMessage.RequestUri!;
@@ -84,36 +87,17 @@ internal static partial class FaultReport
         }
     }
 
-    // Sizes are called on the wire by their unit, "planerWidthMm": whoever gave options said "planer width", and a setting of the shop has an
-    // option of its own. A document is read by the names that stand in it.
-    private static string Named(string pointer, ApiException answer)
-    {
-        List<string> names = [.. pointer.TrimStart('#', '?', '/').Split('/', StringSplitOptions.RemoveEmptyEntries)];
-        if (names.Count == 0 || answer.RequestMessage.Content is DocumentContent)
-        {
-            return pointer;
-        }
-
-        return answer.RequestMessage.RequestUri?.AbsolutePath != "/v1/shop" ? string.Join('/', names.Select(name => IsSize(name) ? Words(name[..^2], " ") : name))
-            : names[0] == "keep" ? "--keep"
-            : names[0] == "climate" ? (names[^1] == "temperatureCelsius" ? "--temperature" : "--humidity")
-            : $"--{string.Join('-', names.Select(name => Words(IsSize(name) ? name[..^2] : name, "-")))}";
-    }
-
-    private static bool IsSize(string name) => name.EndsWith("Mm", StringComparison.Ordinal);
-
-    private static string Words(string name, string between) => Hump().Replace(name, hump => between + hump.Value.ToLowerInvariant());
-
-    [GeneratedRegex("(?<=[a-z])[A-Z]", RegexOptions.CultureInvariant)]
-    private static partial Regex Hump();
+    private static string Named(ProblemFault fault, ApiException answer, Command command) =>
+        answer.RequestMessage.Content is DocumentContent ? FaultNames.InDocument(fault.Pointer, fault.Line)
+        : answer.RequestMessage.RequestUri?.AbsolutePath == "/v1/shop" ? FaultNames.OfSetting(fault.Pointer)
+        : FaultNames.OnCommandLine(fault.Pointer, command);
 
     // The general message matters only where no place is named.
     private static string Joined(string message, IReadOnlyList<string> faults) =>
         faults.Count == 0 ? message : string.Join(" | ", faults);
 
-    private static string Line(string pointer, string detail, int? line, int? column = null)
+    private static string Line(string place, string detail, int? line, int? column = null)
     {
-        var place = pointer.TrimStart('#', '?', '/').Replace('/', '.');
         var at = line is { } number ? string.Create(CultureInfo.InvariantCulture, $"line {number}{(column is { } sign ? $", column {sign}" : "")}") : null;
         var where = string.Join(", ", new[] { at, place.Length > 0 ? place : null }.OfType<string>());
         return where.Length > 0 ? $"{where}: {detail}" : detail;

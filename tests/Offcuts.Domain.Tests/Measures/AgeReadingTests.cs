@@ -22,6 +22,17 @@ public class AgeReadingTests
         Assert.Equal(DateOnly.ParseExact(since, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), read);
     }
 
+    // What is read is never more than what a list of boards to let go may be asked for.
+    [Theory]
+    [InlineData("100 years")]
+    [InlineData("1200 months")]
+    [InlineData("36500 days")]
+    public void The_greatest_age_is_a_hundred_years_however_it_is_written(string text)
+    {
+        Assert.True(AgeReading.TryParse(text, Today, out var since, out _));
+        Assert.Equal(AgeReading.MostDays, Today.DayNumber - since.DayNumber);
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("old")]
@@ -31,6 +42,8 @@ public class AgeReadingTests
     [InlineData("-1y")]
     [InlineData("1.5y")]
     [InlineData("200 years")]
+    [InlineData("101 years")]
+    [InlineData("36501 days")]
     [InlineData("999999 days")]
     [InlineData("9999999 days")]
     public void What_is_no_age_is_refused_with_the_way_to_mend_it(string text)

@@ -40,6 +40,18 @@ public class PlanComparisonTests
         Assert.Equal([2, 1], changes.Boards.Select(board => board.EarlierNumber));
     }
 
+    [Fact]
+    public void Of_several_alike_of_which_some_are_held_fewer_may_be_cut()
+    {
+        var two = Before with { Stock = [Ash with { Quantity = 2 }] };
+        var one = Whole with { Pieces = [new PartPiece(At(0), "rail", 1, false)] };
+        var changes = PlanComparison.Of(
+            new EarlierPlan(two, Plan(one, one with { Number = 2, Copy = 2, Pieces = [new PartPiece(At(0), "rail", 2, false)] })), Before, Plan(one));
+        var dropped = Assert.Single(changes.Boards, board => board.Kind == BoardChangeKind.Dropped);
+        Assert.Equal([new ChangeReason(ChangeReasonKind.BoardFewer)], dropped.Reasons);
+        Assert.Equal("Board A is not used any more: fewer of it may be cut now.", new ChangeText(two, Before).Of(dropped));
+    }
+
     public static TheoryData<string, ChangeReasonKind, string?> Reasons => new()
     {
         { "board", ChangeReasonKind.BoardGone, null },

@@ -25,7 +25,7 @@ internal sealed class ChangeReasons
     public List<ChangeReason> Of(BoardCut board)
     {
         var source = SourceOf(board);
-        if (source is ChangeReasonKind.BoardGone or ChangeReasonKind.OfferGone)
+        if (source is ChangeReasonKind.BoardGone or ChangeReasonKind.BoardFewer or ChangeReasonKind.OfferGone)
         {
             return [new ChangeReason(source.Value)];
         }
@@ -42,9 +42,10 @@ internal sealed class ChangeReasons
 
     private ChangeReasonKind? SourceOf(BoardCut board) => board.BoardId is not { } id
         ? offers.ContainsKey((board.OfferId!, board.Size)) ? null : ChangeReasonKind.OfferGone
-        : !boards.TryGetValue(id, out var now) || now.Quantity < board.Copy ? ChangeReasonKind.BoardGone
-        : boardsBefore[id].IsSameWoodAs(now) ? null
-        : ChangeReasonKind.BoardChanged;
+        : !boards.TryGetValue(id, out var now) ? ChangeReasonKind.BoardGone
+        : !boardsBefore[id].IsSameWoodAs(now) ? ChangeReasonKind.BoardChanged
+        : now.Quantity < board.Copy ? ChangeReasonKind.BoardFewer
+        : null;
 
     private Dictionary<string, ChangeReasonKind> Parts(Design now)
     {

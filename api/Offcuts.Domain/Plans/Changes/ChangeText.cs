@@ -66,6 +66,7 @@ public sealed class ChangeText(PlanningProblem earlier, PlanningProblem problem)
     private static string Of(ChangeReason reason) => reason.Kind switch
     {
         ChangeReasonKind.BoardGone => "it is not among the boards that may be cut",
+        ChangeReasonKind.BoardFewer => "fewer of it may be cut now",
         ChangeReasonKind.BoardChanged => "it is recorded otherwise now",
         ChangeReasonKind.OfferGone => "it is not on offer any more",
         ChangeReasonKind.PartGone => $"{reason.Part} is not wanted any more",

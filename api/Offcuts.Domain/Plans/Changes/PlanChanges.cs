@@ -48,8 +48,11 @@ public sealed record ChangeReason(ChangeReasonKind Kind, string? Part = null);
 /// <summary>What has changed from one plan's problem to the next one's.</summary>
 public enum ChangeReasonKind
 {
-    /// <summary>The board is not among those that may be cut, or there are fewer of it.</summary>
+    /// <summary>The board is not among those that may be cut.</summary>
     BoardGone,
+
+    /// <summary>Of several boards alike fewer may be cut: the others are held, used or gone.</summary>
+    BoardFewer,
 
     /// <summary>The board is recorded otherwise: its size, its condition, what it is.</summary>
     BoardChanged,
