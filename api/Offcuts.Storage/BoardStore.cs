@@ -143,6 +143,13 @@ public sealed class BoardStore(Database database, TimeProvider clock)
                 "SELECT DISTINCT place FROM boards WHERE place IS NOT NULL AND status IN ('free', 'reserved') ORDER BY place", transaction: transaction).AsList());
     }
 
+    /// <summary>Every batch that was ever written, of boards that are gone too.</summary>
+    public IReadOnlyList<string> Batches()
+    {
+        using var connection = database.Connect();
+        return connection.Query<string>("SELECT DISTINCT batch FROM boards WHERE batch IS NOT NULL ORDER BY batch").AsList();
+    }
+
     /// <summary>One board, or null.</summary>
     public Board? Find(string id)
     {

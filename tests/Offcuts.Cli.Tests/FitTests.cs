@@ -53,6 +53,7 @@ public sealed class FitTests : IDisposable
     [InlineData("--budget soon", "--budget", 2)]
     public async Task What_cannot_be_is_told_in_one_line(string options, string told, int code)
     {
+        await offcuts.RunAsync("shop", "set", "--kerf", "1/16");
         var outcome = await offcuts.RunAsync(["fit", .. options == "no design" ? [] : options.Split(' ')]);
         Assert.Equal((code, ""), (outcome.Code, outcome.Out));
         Assert.Contains(told, outcome.Err, StringComparison.Ordinal);

@@ -92,6 +92,21 @@ public sealed class ShoppingTests : IDisposable
     }
 
     [Fact]
+    public async Task What_would_save_nothing_is_not_listed()
+    {
+        // The demo's bench must buy two long boards: with one offcut of the size that seems to help most it must buy as many.
+        var demo = await offcuts.RunAsync("demo", "--keep", "demo");
+        Assert.True(demo.Code == 0, demo.Err);
+        var worth = await offcuts.RunAsync("plans", "worth-having", "last", "--budget", "4s", "--data", "demo");
+        Assert.True(worth.Code == 0, worth.Err);
+        Assert.DoesNotContain("nothing", worth.Out, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse((await offcuts.RunAsync("plans", "worth-having", "last", "--budget", "4s", "--data", "demo", "--json")).Out);
+        var saving = json.RootElement.GetProperty("items").EnumerateArray().Count(item => item.GetProperty("saves").GetDecimal() > 0);
+        Assert.Equal(saving == 0 ? 0 : saving + 1, worth.Out.Count(sign => sign == '\n'));
+        Assert.Equal(saving == 0, worth.Err.Contains("found to save anything", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task What_a_second_stop_must_save_is_a_setting()
     {
         await offcuts.RunAsync("shop", "set", "--second-stop", "20");

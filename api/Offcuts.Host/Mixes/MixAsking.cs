@@ -57,14 +57,22 @@ internal sealed record MixAsking(MixQuestion Question, IReadOnlyList<StoredDesig
     private static List<StoredDesign> Tagged(IReadOnlyList<string> tags, DesignStore store, Faults faults)
     {
         List<string> asked = [.. faults.Entries("#/tags", tags, Limits.MaxTags, least: 1).Select(each => each.Entry)];
-        List<StoredDesign> found = [.. store.List(0, Limits.MaxQuantity).Designs.Where(design =>
-            asked.TrueForAll(tag => JsonSerializer.Deserialize(design.Content, WireJson.Default.DesignEntry)!.Tags?.Contains(tag, StringComparer.OrdinalIgnoreCase) == true))];
+        List<(StoredDesign Stored, IReadOnlyList<string> Tags)> all = [.. store.List(0, Limits.MaxQuantity).Designs.Select(design =>
+            (design, JsonSerializer.Deserialize(design.Content, WireJson.Default.DesignEntry)!.Tags ?? []))];
+        List<StoredDesign> found = [.. all.Where(design => asked.TrueForAll(tag => design.Tags.Contains(tag, StringComparer.OrdinalIgnoreCase))).Select(design => design.Stored)];
+        foreach (var tag in asked.Where(tag => !Has(tag)))
+        {
+            faults.Add("#/tags", $"No design has the tag '{tag}'. {Spelling.Instead(tag, [.. all.SelectMany(design => design.Tags).Distinct(StringComparer.OrdinalIgnoreCase)], "No design has any.")}");
+        }
+
         if (!faults.Any && found.Count is < 2 or > JointDesign.MaxBuilds)
         {
             faults.Add("#/tags", $"A mix is of 2 to {JointDesign.MaxBuilds} designs, and {found.Count} {(found.Count == 1 ? "has" : "have")} {(asked.Count == 1 ? "this tag" : "these tags")}: name the designs.");
         }
 
         return found;
+
+        bool Has(string tag) => all.Exists(design => design.Tags.Contains(tag, StringComparer.OrdinalIgnoreCase));
     }
 
     /// <summary>How many copies there may be of each build: entries are in the order of stored designs, or name builds.</summary>

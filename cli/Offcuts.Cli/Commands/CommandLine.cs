@@ -89,11 +89,17 @@ internal static class CommandLine
 
     private static async Task<int> RunAsync(Func<Run, Task<int>> work, ParseResult parsed, Terminal terminal, Signals signals, bool json)
     {
+        string? noStore = null;
         try
         {
             await using var run = new Run(parsed, terminal, signals);
-            var code = await work(run);
+            var code = await Work(run);
             await terminal.Out.FlushAsync(CancellationToken.None);
+            if (noStore is not null)
+            {
+                run.Say(noStore);
+            }
+
             return code;
         }
         catch (IOException) when (IsClosed(terminal))
@@ -104,7 +110,20 @@ internal static class CommandLine
         catch (Exception failure)
 #pragma warning restore CA1031
         {
-            return FaultReport.Tell(FaultReport.Of(failure, signals, parsed.CommandResult.Command), terminal, json);
+            var fault = FaultReport.Of(failure, signals, parsed.CommandResult.Command);
+            return FaultReport.Tell(fault is { Code: "not-found" } && noStore is not null ? fault with { Message = $"{fault.Message} {noStore}" } : fault, terminal, json);
+        }
+
+        async Task<int> Work(Run run)
+        {
+            try
+            {
+                return await work(run);
+            }
+            finally
+            {
+                noStore = run.NoStore;
+            }
         }
     }
 

@@ -13,6 +13,10 @@ internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals
     private Connection? connection;
     private ShopRecord? shop;
     private ConnectionChoice? store;
+    private DirectoryInfo? empty;
+
+    /// <summary>That an empty store answered because there is none where it was sought; null where there is one.</summary>
+    public string? NoStore { get; private set; }
 
     /// <summary>Where to speak.</summary>
     public Terminal Terminal { get; } = terminal;
@@ -35,6 +39,9 @@ internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals
     /// <summary>Uses a store whatever is configured; before the first connection.</summary>
     public void UseStore(ConnectionChoice own) => store = own;
 
+    /// <summary>Whether any of these options is on the command line.</summary>
+    public bool IsAnyGiven(IEnumerable<Symbol> options) => options.OfType<Option>().Any(option => parsed.GetResult(option) is { Implicit: false });
+
     /// <summary>The value of an option.</summary>
     public T? Get<T>(Option<T> option) => parsed.GetValue(option);
 
@@ -47,8 +54,28 @@ internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals
     /// <summary>The API.</summary>
     public async Task<IOffcutsApi> ConnectAsync()
     {
-        connection ??= await Connection.OpenAsync(Choice, Cancellation);
+        connection ??= await Connection.OpenAsync(Opened(Choice), Cancellation);
         return connection.Api;
+    }
+
+    // Whoever only asks, perhaps with a slip in the folder's name, is answered from an empty store that is gone afterwards.
+    private ConnectionChoice Opened(ConnectionChoice choice)
+    {
+        if (choice.DatabasePath is not { } path || File.Exists(path) || (parsed.CommandResult.Command is Verb verb && verb.BeginsStore(this)))
+        {
+            return choice;
+        }
+
+        var folder = Path.GetDirectoryName(path)!;
+        if (File.Exists(folder))
+        {
+            // Opening it says what is wrong.
+            return choice;
+        }
+
+        NoStore = $"There is no store in {folder}, and asking makes none: this is what an empty one says. Begin one with 'offcuts boards log', or see 'offcuts demo --help' for one to try.";
+        empty = Directory.CreateTempSubdirectory("offcuts-empty-");
+        return choice with { DatabasePath = Path.Combine(empty.FullName, Path.GetFileName(path)) };
     }
 
     /// <summary>The unit in which this shop reads and writes sizes.</summary>
@@ -124,5 +151,7 @@ internal sealed class Run(ParseResult parsed, Terminal terminal, Signals signals
         {
             await connection.DisposeAsync();
         }
+
+        empty?.Delete(recursive: true);
     }
 }

@@ -18,6 +18,9 @@ internal sealed class Verb : Command
     /// <summary>What it does; null for a noun.</summary>
     public Func<Run, Task<int>>? Work { get; private set; }
 
+    /// <summary>Whether it makes the store where there is none, because it has something to put into it.</summary>
+    public Func<Run, bool> BeginsStore { get; private set; } = _ => false;
+
     /// <summary>Adds arguments, options and verbs.</summary>
     public Verb With(params Symbol[] symbols)
     {
@@ -37,6 +40,14 @@ internal sealed class Verb : Command
             }
         }
 
+        return this;
+    }
+
+    /// <summary>Says that it makes the store where there is none.</summary>
+    /// <param name="when">When it does; null for always.</param>
+    public Verb Begins(Func<Run, bool>? when = null)
+    {
+        BeginsStore = when ?? (_ => true);
         return this;
     }
 

@@ -27,7 +27,7 @@ internal static class Add
         "offcuts boards add 18mm x 600mm x 1200mm --species baltic-birch")
         .With(Size, Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface, BoardOptions.Appearance,
             BoardOptions.Defect, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Moisture, BoardOptions.Batch, BoardOptions.Place, BoardOptions.Source, BoardOptions.Note)
-        .Does(AddAsync);
+        .Begins().Does(AddAsync);
 
     private static async Task<int> AddAsync(Run run)
     {

@@ -13,7 +13,7 @@ internal static class BoardEdit
     public static readonly Option[] Options =
     [
         Size, BoardOptions.Species, BoardOptions.Quantity, BoardOptions.Kind, BoardOptions.Surface,
-        BoardOptions.Appearance, BoardOptions.Status, BoardOptions.Defect, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Moisture, BoardOptions.Batch,
+        BoardOptions.Appearance, BoardOptions.Status, BoardOptions.Defect, BoardOptions.AddDefect, BoardOptions.Warp, BoardOptions.Ends, BoardOptions.Moisture, BoardOptions.Batch,
         BoardOptions.Source, BoardOptions.Note,
     ];
 
@@ -49,6 +49,15 @@ internal static class BoardEdit
             // Whoever writes a size has measured it.
             run.Get(Size) is null ? old.Estimated : null,
             Condition.Moisture(run, old.Moisture)), nominal is null ? null : SizeText.FormatNominal(nominal, size));
+    }
+
+    /// <summary>Says which defects an edit has put others in the place of.</summary>
+    public static void SayReplaced(Run run, BoardRecord old, DisplayUnit unit)
+    {
+        if (run.Get(BoardOptions.Defect) is { Length: > 0 } && old.Defects.Count > 0)
+        {
+            run.Say($"{BoardOptions.Defect.Name} took the place of what was known of {old.Id}: {string.Join("; ", old.Defects.Select(defect => Condition.Text(defect, unit)))}. {BoardOptions.AddDefect.Name} adds to it; 'offcuts journal undo' takes this back.");
+        }
     }
 
     private static string? Word(BoardKind? kind) => kind switch

@@ -21,6 +21,7 @@ internal static class BoardOptions
         HelpName = "DEFECT",
     };
 
+    public static readonly Option<string[]> AddDefect = new("--add-defect") { Description = "One more defect, beside those that are known; may be given again", HelpName = "DEFECT" };
     public static readonly Option<string> Place = new("--place") { Description = "Where it lies", HelpName = "TEXT" };
     public static readonly Option<string> Source = new("--source") { Description = "Where it came from", HelpName = "TEXT" };
     public static readonly Option<string> Note = new("--note") { Description = "Anything else worth remembering", HelpName = "TEXT" };

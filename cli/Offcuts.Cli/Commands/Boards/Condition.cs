@@ -1,3 +1,4 @@
+using System.CommandLine;
 using Offcuts.Contracts;
 using Offcuts.Domain;
 
@@ -59,20 +60,23 @@ internal static class Condition
     /// <summary>A moisture reading in words; null where none is known.</summary>
     public static string? Text(MoistureRecord? moisture) => moisture is null ? null : MoistureText.Format(new(moisture.Percent, moisture.On));
 
-    /// <summary>The defects that were given, which take the place of those known before; <paramref name="otherwise"/> if none were.</summary>
+    /// <summary>The defects that were given, which take the place of those known before; <paramref name="otherwise"/> if none were. What is to be added comes last.</summary>
     /// <exception cref="CliException">One of them is no defect.</exception>
     public static IReadOnlyList<DefectRecord>? Defects(Run run, Dimensions board, DisplayUnit unit, IReadOnlyList<DefectRecord>? otherwise = null)
     {
-        if (run.Get(BoardOptions.Defect) is not { Length: > 0 } texts)
-        {
-            return otherwise;
-        }
-
-        return texts is [var word] && word.Trim().Equals("none", StringComparison.OrdinalIgnoreCase) ? [] : [.. texts.Select(text =>
-            DefectText.TryParse(text, board, unit, out var defect, out var error)
-                ? new DefectRecord(defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres)
-                : throw CliException.Invalid($"{BoardOptions.Defect.Name}: {error}"))];
+        var stated = run.Get(BoardOptions.Defect) is not { Length: > 0 } texts ? otherwise
+            : texts is [var word] && word.Trim().Equals("none", StringComparison.OrdinalIgnoreCase) ? []
+            : [.. texts.Select(text => Defect(BoardOptions.Defect, text, board, unit))];
+        return run.Get(BoardOptions.AddDefect) is { Length: > 0 } more ? [.. stated ?? [], .. more.Select(text => Defect(BoardOptions.AddDefect, text, board, unit))] : stated;
     }
+
+    /// <summary>A defect in words.</summary>
+    public static string Text(DefectRecord defect, DisplayUnit unit) => DefectText.Format(
+        new(defect.Kind, new Rect(Length.FromMillimetres(defect.XMm), Length.FromMillimetres(defect.YMm), Length.FromMillimetres(defect.LengthMm), Length.FromMillimetres(defect.WidthMm))), unit);
+
+    private static DefectRecord Defect(Option<string[]> option, string text, Dimensions board, DisplayUnit unit) => DefectText.TryParse(text, board, unit, out var defect, out var error)
+        ? new DefectRecord(defect.Kind, defect.Area.X.Millimetres, defect.Area.Y.Millimetres, defect.Area.Length.Millimetres, defect.Area.Width.Millimetres)
+        : throw CliException.Invalid($"{option.Name}: {error}");
 
     /// <summary>A warp in words; null for a flat board.</summary>
     public static string? Text(WarpRecord? warp, DisplayUnit unit) => warp is null ? null : WarpText.Format(

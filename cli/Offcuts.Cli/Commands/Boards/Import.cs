@@ -18,7 +18,7 @@ internal static class Import
         "offcuts boards import rack.yaml",
         "offcuts boards import rack.csv",
         "generate-list | offcuts boards import -")
-        .With(File, Csv, Again).Does(ImportAsync);
+        .With(File, Csv, Again).Begins().Does(ImportAsync);
 
     private static async Task<int> ImportAsync(Run run)
     {

@@ -17,7 +17,7 @@ internal static class DemoCommand
         "demo",
         "Load a small shop into a store of its own and plan a bench from its leftovers; your own store is not touched",
         "offcuts demo", "offcuts demo --keep ./demo-shop")
-        .With(Keep).Does(DemoAsync);
+        .With(Keep).Begins().Does(DemoAsync);
 
     private static async Task<int> DemoAsync(Run run)
     {

@@ -17,7 +17,7 @@ internal static class DesignsCommand
         .With(
             new Verb("list", "List the designs in the store", "offcuts designs list", "offcuts designs list --json").Does(ListAsync),
             new Verb("add", "Store a design; changed content becomes a new version", "offcuts designs add hall-bench.yaml", "offcuts designs add - --json")
-                .With(File).Does(AddAsync),
+                .With(File).Begins().Does(AddAsync),
             new Verb("show", "Show a design's parts", "offcuts designs show hall-bench", "offcuts designs show hall-bench --json").With(Design).Does(ShowAsync),
             new Verb("versions", "List the versions of a design, newest first", "offcuts designs versions hall-bench").With(Design).Does(VersionsAsync),
             new Verb("remove", "Forget a design with all its versions; plans keep theirs", "offcuts designs remove hall-bench --yes")

@@ -15,7 +15,7 @@ internal static class KeepRuleCommand
         "keep-rule", "What the shop keeps: plans return such leftovers to the rack, and nothing else", "offcuts keep-rule set keep.yaml", "offcuts keep-rule show")
         .With(
             new Verb("show", "Show the rule, in the order in which it is asked", "offcuts keep-rule show", "offcuts keep-rule show --json").Does(ShowAsync),
-            new Verb("set", "Replace the rule (offcuts help keep-rule-files)", "offcuts keep-rule set keep.yaml", "offcuts keep-rule set -").With(File).Does(SetAsync),
+            new Verb("set", "Replace the rule (offcuts help keep-rule-files)", "offcuts keep-rule set keep.yaml", "offcuts keep-rule set -").With(File).Begins().Does(SetAsync),
             new Verb("remove", "Keep by the shop's keep size alone again", "offcuts keep-rule remove").Does(RemoveAsync));
 
     private static async Task<int> ShowAsync(Run run) => Write(run, await (await run.ConnectAsync()).GetKeepRuleAsync(run.Cancellation));

@@ -31,7 +31,7 @@ internal static class PlacesCommand
                 "offcuts places set \"rack 2\" --reach behind",
                 "offcuts places set \"offcut bin\" --limit \"40 bd ft\" --note \"left of the saw\"",
                 "offcuts places set loft --reach buried --limit 0.2m3")
-                .With(Name, Reach, Limit, Note).Does(SetAsync),
+                .With(Name, Reach, Limit, Note).Begins().Does(SetAsync),
             new Verb("remove", "Forget what was said of a place; boards that lie there stay", "offcuts places remove \"rack 2\"").With(Name).Does(RemoveAsync));
 
     private static async Task<int> ListAsync(Run run)

@@ -15,13 +15,14 @@ internal static class DesignArgument
     /// <summary>Its reference, or the version of the file that was stored.</summary>
     public static Task<string> ReferenceAsync(Run run, IOffcutsApi api) => ReferenceAsync(run, api, run.Get(Design));
 
+    /// <summary>Whether a design is named by a file. Only what looks like a path is one: a stored design must not be hidden by a file that happens to have its name.</summary>
+    public static bool IsFile(string design) => design == "-" || design.Contains('/', StringComparison.Ordinal) || design.Contains('\\', StringComparison.Ordinal)
+        || Path.GetExtension(design).ToLowerInvariant() is ".yaml" or ".yml" or ".json";
+
     /// <summary>The same of a design that was written otherwise.</summary>
     public static async Task<string> ReferenceAsync(Run run, IOffcutsApi api, string design)
     {
-        // Only what looks like a path is one: a stored design must not be hidden by a file that happens to have its name.
-        var isFile = design == "-" || design.Contains('/', StringComparison.Ordinal) || design.Contains('\\', StringComparison.Ordinal)
-            || Path.GetExtension(design).ToLowerInvariant() is ".yaml" or ".yml" or ".json";
-        if (!isFile)
+        if (!IsFile(design))
         {
             return design;
         }

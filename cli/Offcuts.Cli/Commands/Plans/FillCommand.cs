@@ -24,7 +24,7 @@ internal static class FillCommand
         "offcuts fill side-table --with length=20in --choose shelf=no --json",
         "offcuts fill step-stool boot-rack wall-shelf --least step-stool=1 --most boot-rack=2",
         "offcuts fill --tag gift")
-        .With([Designs, .. OpenOptions.All, FillMix.Tag, FillMix.Least, FillMix.Most, Budget, SearchOptions.Seed]).Does(FillAsync);
+        .With([Designs, .. OpenOptions.All, FillMix.Tag, FillMix.Least, FillMix.Most, Budget, SearchOptions.Seed]).Begins(run => (run.Find(Designs) ?? []).Any(DesignArgument.IsFile)).Does(FillAsync);
 
     private static async Task<int> FillAsync(Run run)
     {

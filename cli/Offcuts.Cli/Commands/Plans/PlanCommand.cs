@@ -18,7 +18,7 @@ internal static class PlanCommand
         "offcuts plan hall-bench --from last",
         "offcuts plan hall-bench --from last --without 8ft",
         "offcuts plan - --json --seed 7")
-        .With([DesignArgument.Design, .. OpenOptions.All, Budget, SearchOptions.Seed, SearchOptions.From, SearchOptions.Without, Sheet]).Does(PlanAsync);
+        .With([DesignArgument.Design, .. OpenOptions.All, Budget, SearchOptions.Seed, SearchOptions.From, SearchOptions.Without, Sheet]).Begins(run => DesignArgument.IsFile(run.Get(DesignArgument.Design))).Does(PlanAsync);
 
     private static async Task<int> PlanAsync(Run run)
     {

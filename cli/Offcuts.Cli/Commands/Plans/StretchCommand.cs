@@ -23,7 +23,7 @@ internal static class StretchCommand
         "offcuts stretch side-table length --spend 40 --with depth=14in",
         "offcuts stretch side-table depth --nearest 14in --choose shelf=no",
         "offcuts stretch side-table length --smallest --json")
-        .With([DesignArgument.Design, Parameter, Smallest, Nearest, Spend, .. OpenOptions.All, Budget, SearchOptions.Seed]).Does(StretchAsync);
+        .With([DesignArgument.Design, Parameter, Smallest, Nearest, Spend, .. OpenOptions.All, Budget, SearchOptions.Seed]).Begins(run => DesignArgument.IsFile(run.Get(DesignArgument.Design))).Does(StretchAsync);
 
     private static async Task<int> StretchAsync(Run run)
     {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Offcuts.Cli.Commands.Prices;
 using Offcuts.Cli.Connections;
 
@@ -36,13 +37,19 @@ internal static class WorthHavingCommand
             return ExitCode.Ok;
         }
 
+        var worth = list.Items.Where(board => board.Saves > 0).ToList();
+        if (worth.Count == 0)
+        {
+            run.Say(list.Items.Count == 1 ? "The one size that was tried was not found to save anything." : string.Create(CultureInfo.InvariantCulture, $"Of {list.Items.Count} sizes that were tried none was found to save anything."));
+            return ExitCode.Ok;
+        }
+
         var unit = await run.UnitAsync();
         var table = new Table("SPECIES", ">SIZE", "SURFACE", ">SAVES");
-        foreach (var board in list.Items)
+        foreach (var board in worth)
         {
             table.Add(
-                board.SpeciesName, Lengths.Text(board.Size, unit), board.Kind == "sheet" ? "sheet" : board.Surface.Replace('-', ' '),
-                board.Saves > 0 ? Price.Of(board.Saves, list.Currency) : "nothing found");
+                board.SpeciesName, Lengths.Text(board.Size, unit), board.Kind == "sheet" ? "sheet" : board.Surface.Replace('-', ' '), Price.Of(board.Saves, list.Currency));
         }
 
         table.Write(run.Terminal);

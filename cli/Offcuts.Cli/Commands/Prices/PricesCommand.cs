@@ -22,7 +22,7 @@ internal static class PricesCommand
             new Verb(
                 "load", "Load a price list in place of all that this supplier offered before",
                 "offcuts prices load riverside-lumber.yaml", "offcuts prices load prices.json --supplier riverside-lumber")
-                .With(File, As).Does(LoadAsync),
+                .With(File, As).Begins().Does(LoadAsync),
             new Verb("show", "Show a supplier's offers", "offcuts prices show riverside-lumber").With(Supplier).Does(ShowAsync),
             new Verb("remove", "Forget a supplier's offers", "offcuts prices remove riverside-lumber --yes").With(Supplier, Yes).Does(RemoveAsync));
 

@@ -23,6 +23,8 @@ internal static class Set
     private static readonly Option<int?> ReadingDays = new("--reading-days") { Description = "for how many days a moisture reading counts", HelpName = "DAYS", CustomParser = Values.Whole };
     private static readonly Option<string> SecondStop = new("--second-stop") { Description = "what every supplier after the first must save to be worth the stop, in the shop's currency; 0 for nothing", HelpName = "MONEY" };
 
+    private static readonly Symbol[] Options = [Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut, Short, Humidity, Temperature, ReadingDays, HoldDays, SecondStop];
+
     public static Verb Create() => new Verb(
         "set",
         "Change settings; what is not named stays as it is",
@@ -30,7 +32,7 @@ internal static class Set
         "offcuts shop set --kerf 3/32 --planer-width 13 --keep \"1/2 x 2 x 12\"",
         "offcuts shop set --humidity 25..65 --temperature 68F",
         "offcuts shop set --rough-thickness 0.25in --recut false")
-        .With([Unit, Currency, .. ShopLengths.All.Select(setting => setting.Option), Keep, Recut, Short, Humidity, Temperature, ReadingDays, HoldDays, SecondStop]).Does(SetAsync);
+        .With(Options).Begins().Does(SetAsync);
 
     private static async Task<int> SetAsync(Run run)
     {
@@ -59,12 +61,12 @@ internal static class Set
             }
         }
 
-        if (wanted == old)
+        if (!run.IsAnyGiven(Options))
         {
             throw CliException.Usage("Nothing to change: name a setting, for instance --kerf 1/8. See 'offcuts shop set --help'.");
         }
 
-        var shop = await api.ReplaceShopAsync(ToEntry(wanted), run.Cancellation);
+        var shop = wanted == old ? old : await api.ReplaceShopAsync(ToEntry(wanted), run.Cancellation);
         if (run.Json)
         {
             run.WriteJson(shop, ClientJson.Default.ShopRecord);
@@ -72,6 +74,11 @@ internal static class Set
         else
         {
             ShopView.Write(shop, shop.Unit == "millimetre" ? DisplayUnit.Millimetre : DisplayUnit.Inch, run.Terminal);
+        }
+
+        if (wanted == old)
+        {
+            run.Say("It was so already: nothing has changed.");
         }
 
         return ExitCode.Ok;

@@ -22,7 +22,7 @@ internal static class SpeciesCommand
             new Verb(
                 "add", "Add a species of the shop's own",
                 "offcuts species add osage-orange --name \"Osage orange\" --alias hedge --class hardwood")
-                .With(Id, Name, Aliases, Classes, Gravity, Source).Does(AddAsync));
+                .With(Id, Name, Aliases, Classes, Gravity, Source).Begins().Does(AddAsync));
 
     private static async Task<int> ListAsync(Run run)
     {

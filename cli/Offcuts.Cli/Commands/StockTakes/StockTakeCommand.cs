@@ -27,7 +27,7 @@ internal static class StockTakeCommand
         "offcuts stocktake")
         .With(
             OpenTake.Place,
-            new Verb("start", "Begin with a place, or go on where you stopped; no other place is touched", "offcuts stocktake start \"rack 2\"", "offcuts stocktake start \"new shed\" --new").With(Place, New).Does(StartAsync),
+            new Verb("start", "Begin with a place, or go on where you stopped; no other place is touched", "offcuts stocktake start \"rack 2\"", "offcuts stocktake start \"new shed\" --new").With(Place, New).Begins(run => run.Get(New)).Does(StartAsync),
             new Verb("show", "Show what is still unseen", "offcuts stocktake show", "offcuts stocktake show --place \"rack 2\" --json").With(OpenTake.Place).Does(ShowAsync),
             new Verb("confirm", "Boards are there; one that the book has elsewhere is moved here", "offcuts stocktake confirm K7M K8N", "offcuts stocktake confirm K7M K8N --json").With(Ids, OpenTake.Place).Does(ConfirmAsync),
             new Verb(
@@ -133,6 +133,7 @@ internal static class StockTakeCommand
         var (entry, reading) = await BoardEdit.OfAsync(run, api, unit, old.Status == "gone" ? old with { Status = "free" } : old, run.Get(To) ?? take.Place);
         var step = await api.TakeStepAsync(take.Number, new StockTakeStepEntry(Correct: new StockTakeCorrection(old.Id, entry)), run.Cancellation);
         DefectNotes.Say(run, entry.Defects?.Select(defect => defect.Kind) ?? []);
+        BoardEdit.SayReplaced(run, old, unit);
         StepView.WriteAlone(run, step, unit);
         if (reading is not null)
         {

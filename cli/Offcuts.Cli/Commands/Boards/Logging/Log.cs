@@ -25,7 +25,7 @@ internal static class Log
         "offcuts boards log --dry-run 5/4 x 4 x 30 wh oak, lot 7",
         "offcuts boards log --file pile.txt",
         "offcuts boards log")
-        .With(Line, File, BoardOptions.DryRun).Does(LogAsync);
+        .With(Line, File, BoardOptions.DryRun).Begins().Does(LogAsync);
 
     private static async Task<int> LogAsync(Run run)
     {
