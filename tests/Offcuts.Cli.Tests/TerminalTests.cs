@@ -36,6 +36,7 @@ public sealed class TerminalTests : IDisposable
     [UnixFact]
     public async Task A_reader_that_leaves_early_is_no_fault()
     {
+        await offcuts.RunAsync("shop", "set", "--kerf", "1/16");
         using var process = offcuts.Start("/bin/sh", ["-c", "\"$OFFCUTS_PROGRAM\" species list; echo $? >&2"]);
         process.StandardInput.Close();
         process.StandardOutput.Close();

@@ -13,7 +13,7 @@ namespace Offcuts.Host.Plans;
 /// <summary><c>/v1/plans</c>.</summary>
 internal static class PlanEndpoints
 {
-    // Letters and digits that are not confused when read aloud; 20^8 ids, far too many to guess one.
+    // Letters and digits that are not confused by eye, as in the ids of boards; 20^8 ids, far too many to guess one.
     private const string IdSigns = "34679acdefhjkpqrtwxy";
     private static readonly TimeSpan CancellationPatience = TimeSpan.FromSeconds(5);
 
