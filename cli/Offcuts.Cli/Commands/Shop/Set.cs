@@ -10,7 +10,7 @@ namespace Offcuts.Cli.Commands.Shop;
 internal static class Set
 {
     private static readonly Option<string> Unit = new("--unit") { Description = "how sizes are read and shown: inch, millimetre", HelpName = "WORD", CompletionSources = { "inch", "millimetre" } };
-    private static readonly Option<string> Currency = new("--currency") { Description = "ISO 4217 code of all prices", HelpName = "CODE" };
+    private static readonly Option<string> Currency = new("--currency") { Description = "ISO 4217 code of all prices; it stays while there are price lists, because nothing converts them", HelpName = "CODE" };
     private static readonly Option<string> Keep = new("--keep") { Description = "smallest leftover worth keeping", HelpName = "SIZE" };
     private static readonly Option<string> Recut = new("--recut") { Description = "whether a strip may be cut once more: true, false", HelpName = "WORD", CompletionSources = { "true", "false" } };
 
