@@ -1,6 +1,5 @@
 using Dapper;
 using Microsoft.Data.Sqlite;
-using Offcuts.Domain;
 
 namespace Offcuts.Storage;
 
