@@ -30,6 +30,14 @@ public sealed class QueueTests : IDisposable
         Assert.Contains("  Bench, then Tray: 0.00 USD\n", plan.Out, StringComparison.Ordinal);
         Assert.Contains("planing to 3/4\": Bench: Rail; Tray: Rail", plan.Out, StringComparison.Ordinal);
         Assert.Contains("Tray: Rail", await File.ReadAllTextAsync(Path.Combine(offcuts.Folder, "both.html")), StringComparison.Ordinal);
+        // What is accepted is told where it is planned again; what is built waits no more.
+        await offcuts.RunAsync("plans", "accept", "last");
+        var id = System.Text.RegularExpressions.Regex.Match((await offcuts.RunAsync("queue", "list")).Out, "1  bench .*plan ([a-z0-9]{8})").Groups[1].Value;
+        Assert.Contains($"plan {id} for it is accepted and holds its boards. With --from {id} they count as free", (await offcuts.RunAsync("queue", "plan", "--budget", "1s", "--sheet", "again.html")).Err, StringComparison.Ordinal);
+        Assert.DoesNotContain("accepted", (await offcuts.RunAsync("queue", "plan", "--budget", "1s", "--from", id, "--sheet", "again.html")).Err, StringComparison.Ordinal);
+        await offcuts.RunAsync("plans", "close", id);
+        Assert.Contains("The queue is empty", (await offcuts.RunAsync("queue", "list")).Err, StringComparison.Ordinal);
+        await offcuts.RunAsync("journal", "undo");
         using var json = JsonDocument.Parse((await offcuts.RunAsync("queue", "list", "--json")).Out);
         Assert.Equal(2, json.RootElement.GetProperty("items").GetArrayLength());
 

@@ -66,6 +66,11 @@ internal static class QueueCommand
         }
 
         var from = await SearchOptions.FromAsync(run, api);
+        if (queue.FirstOrDefault(build => build.Plan is not null && build.Plan != from) is { } held)
+        {
+            run.Say($"Mind: {held.Design} is planned again, though plan {held.Plan} for it is accepted and holds its boards. With --from {held.Plan} they count as free; 'offcuts queue remove {held.Position}' leaves it out.");
+        }
+
         var request = new PlanRequest(
             queue.Count == 1 ? queue[0].Design : null, BudgetMs: budget, Seed: SearchOptions.SeedOf(run), From: from, Without: await Without.ReadAsync(run, api),
             Designs: queue.Count == 1 ? null : [.. queue.Select(build => build.Design)]);
