@@ -1,13 +1,12 @@
-using System.Text.Json;
 using Offcuts.Domain;
-using Offcuts.Host.Http;
 using Offcuts.Host.Plans;
 using Offcuts.Storage;
 
 namespace Offcuts.Host.Shops;
 
-/// <summary>Refuses another currency for the shop as long as what is stored has prices in the old one: nothing converts them.</summary>
-internal sealed class CurrencyChange(Workshop workshop, OfferStore offers, StoredOffers stored, DesignStore designs)
+/// <summary>Refuses another currency for the shop as long as there are price lists in the old one: nothing converts them.</summary>
+/// <remarks>Designs with prices that the new one does not have are named by what reads them, and the others count.</remarks>
+internal sealed class CurrencyChange(Workshop workshop, OfferStore offers, StoredOffers stored)
 {
     /// <summary>Looks at what is stored.</summary>
     /// <param name="wanted">The currency that the shop is to have.</param>
@@ -29,17 +28,6 @@ internal sealed class CurrencyChange(Workshop workshop, OfferStore offers, Store
             throw new OffcutsException(
                 ErrorCode.Conflict,
                 $"The shop cannot count in {wanted} while it has prices in {lists[0].Currency ?? now}: delete the price lists first ({Names(lists)}), then store them anew in {wanted}.");
-        }
-
-        foreach (var design in designs.List(0, Limits.MaxQuantity).Designs)
-        {
-            var items = JsonSerializer.Deserialize(design.Content, WireJson.Default.DesignEntry)!.Items ?? [];
-            if (items.FirstOrDefault(item => !MoneyText.TryFromDecimal(item.UnitPrice, wanted, out _, out _)) is { } item)
-            {
-                throw new OffcutsException(
-                    ErrorCode.Conflict,
-                    $"The shop cannot count in {wanted} as it counts in {now}: the design {design.Reference} has prices that {wanted} does not have ({item.Name}: {item.UnitPrice} {now}). Delete the design first, then store it anew with prices in {wanted}.");
-            }
         }
     }
 
