@@ -61,8 +61,8 @@ public sealed record FitList(string Order, string Currency, IReadOnlyList<FitRec
 /// <param name="ItemCost">Money for ready-made items.</param>
 /// <param name="ShareFromStock">The share of the finished wood that comes from stock, 0 to 1.</param>
 /// <param name="FromStockM3">The same in cubic metres.</param>
-/// <param name="Eaten">What its parts take of the pile: its worth, old and awkward pieces counting more.</param>
-/// <param name="Sure">Whether the place is by a thorough plan or one that is proved to cost the least; else near ties may be the other way round.</param>
+/// <param name="Eaten">The wood of its finished parts that comes from the pile, by its worth, old and awkward pieces counting more.</param>
+/// <param name="Sure">Whether the place is by a careful plan: a thorough one, or one that is proved to cost the least (in the order pile made with care for which boards are cut); else near ties may be the other way round.</param>
 /// <param name="Lacks">What is missing to build it, in one line; <c>nothing</c> if nothing is.</param>
 /// <param name="Boards">The boards in stock that it takes.</param>
 /// <param name="Buy">The wood to buy.</param>
@@ -92,7 +92,7 @@ public sealed record FitRecord(
 /// <summary>A board in stock that a build takes.</summary>
 /// <param name="Id">Its id.</param>
 /// <param name="Count">How many of those alike.</param>
-/// <param name="PartsM3">Blanks and strips sawn from them, in cubic metres.</param>
+/// <param name="PartsM3">What they give of the finished parts and panels that the design asks for, in cubic metres.</param>
 public sealed record FitBoardRecord(string Id, int Count, decimal PartsM3);
 
 /// <summary>How far a ranking is: the event <c>progress</c>.</summary>

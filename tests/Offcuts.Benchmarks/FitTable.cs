@@ -39,7 +39,7 @@ internal static class FitTable
     private static List<FitPlace> Rank(string name, RandomLibrary library, IReadOnlyList<Board> stock, FitOrder order, int limit, FitNotebook notebook, TextWriter output)
     {
         var places = new List<FitPlace>();
-        var (firstTen, watch) = (TimeSpan.Zero, Stopwatch.StartNew());
+        var (firstTen, watch, worked) = (TimeSpan.Zero, Stopwatch.StartNew(), Environment.CpuUsage.TotalTime);
         var search = new FitSearch(
             new FitStock(library.Shop with { Stock = stock }), new FitQuestion { Order = order, Limit = limit }, notebook,
             (_, problem, limits, cancellation) => Planner.Solve(problem, limits, null, cancellation));
@@ -56,7 +56,7 @@ internal static class FitTable
             CancellationToken.None, CancellationToken.None);
         output.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{order,-8} {name,-26} {places.Count,4} places in {watch.Elapsed.TotalSeconds:0.00} s, ten in {firstTen.TotalSeconds:0.00} s; {summary.Progress.Remembered} remembered, {summary.Progress.Planned} plans; {places.Count(place => place.Outcome.Cost == Money.Zero)} cost nothing, {places.Count(place => place.Outcome.MissingCount > 0)} lack wood"));
+            $"{order,-8} {name,-26} {places.Count,4} places in {watch.Elapsed.TotalSeconds:0.00} s ({(Environment.CpuUsage.TotalTime - worked).TotalSeconds:0.00} s of processors), ten in {firstTen.TotalSeconds:0.00} s; {summary.Progress.Remembered} remembered, {summary.Progress.Planned} plans; {places.Count(place => place.Outcome.Cost == Money.Zero)} cost nothing, {places.Count(place => place.Outcome.MissingCount > 0)} lack wood"));
         return places;
     }
 
@@ -67,7 +67,7 @@ internal static class FitTable
         var planned = library.Designs.AsParallel().WithDegreeOfParallelism(2).Select(design =>
         {
             var plan = Planner.Solve(library.Shop with { Design = design.Design }, new PlanLimits(InFull));
-            return (Figures: FitOutcome.Of(plan, design.Design, isThorough: true).Figures(stock.WeightOf), design.Reference);
+            return (Figures: FitOutcome.Of(plan, design.Design, PlanEffort.Thorough).Figures(stock.WeightOf), design.Reference);
         }).Order(new FitOrdering(order)).Take(10).ToList();
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{order,-8} every design in full takes {watch.Elapsed.TotalSeconds:0} s"));
         foreach (var (place, full) in ten.Zip(planned))

@@ -9,7 +9,7 @@ public sealed class FitNotebook : IFitMemory
     private readonly Lock gate = new();
     private readonly Dictionary<string, (SeenStock Seen, FitOutcome Outcome)> known = new(StringComparer.Ordinal);
 
-    public FitOutcome? Recall(DesignReach reach, bool onlyByCost)
+    public FitOutcome? Recall(DesignReach reach, double mayBeNew)
     {
         lock (gate)
         {
@@ -18,8 +18,7 @@ public sealed class FitNotebook : IFitMemory
                 return null;
             }
 
-            var now = Seen(reach);
-            return kept.Seen.IsSameAs(now) || kept.Seen.StillServes(kept.Outcome, now, onlyByCost) ? kept.Outcome : null;
+            return kept.Seen.StillServes(kept.Outcome, Seen(reach), mayBeNew) ? kept.Outcome : null;
         }
     }
 

@@ -17,15 +17,16 @@ public sealed class FinishedWood(Design design)
     /// <summary>What is missing.</summary>
     public decimal Of(IEnumerable<MissingPart> missing) => missing.Sum(part => feet[part.Name] * part.Quantity);
 
-    /// <summary>What some boards of a plan give of what the design asks for; a panel is shared out by the widths of its strips.</summary>
-    public decimal Of(Plan plan, IEnumerable<BoardCut> boards)
+    /// <summary>What each board of a plan gives of what the design asks for; a panel is shared out by the widths of its strips.</summary>
+    public IReadOnlyList<(BoardCut Board, decimal BoardFeet)> ByBoard(Plan plan)
     {
-        var widths = plan.Boards.SelectMany(board => board.Pieces).OfType<StripPiece>().ToLookup(strip => (strip.Panel, strip.Copy));
-        return boards.SelectMany(board => board.Pieces).Sum(piece => piece switch
+        var widths = plan.Boards.SelectMany(board => board.Pieces).OfType<StripPiece>()
+            .GroupBy(strip => (strip.Panel, strip.Copy)).ToDictionary(strips => strips.Key, strips => strips.Sum(strip => strip.NetWidth.Ticks));
+        return [.. plan.Boards.Select(board => (board, board.Pieces.Sum(piece => piece switch
         {
             PartPiece { Use: PieceUse.Asked } part => feet[part.Part] * part.Copies.Count / part.Recipe.Layers,
-            StripPiece strip => feet[strip.Panel] * strip.NetWidth.Ticks / widths[(strip.Panel, strip.Copy)].Sum(other => other.NetWidth.Ticks),
+            StripPiece strip => feet[strip.Panel] * strip.NetWidth.Ticks / widths[(strip.Panel, strip.Copy)],
             _ => 0m,
-        });
+        })))];
     }
 }

@@ -6,8 +6,8 @@ public sealed record FitOutcome
     /// <summary>Board feet are kept to a millionth.</summary>
     public const double Precision = 1e-6;
 
-    /// <summary>Whether the planner searched as for a plan that is to be built; else only until it knew enough to rank.</summary>
-    public required bool IsThorough { get; init; }
+    /// <summary>How far the planner searched.</summary>
+    public required PlanEffort Effort { get; init; }
 
     /// <summary>Money for wood.</summary>
     public required Money WoodCost { get; init; }
@@ -62,14 +62,15 @@ public sealed record FitOutcome
     /// <summary>What a plan gives.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="design">The design that it makes.</param>
-    /// <param name="isThorough">How far it was searched.</param>
-    public static FitOutcome Of(Plan plan, Design design, bool isThorough)
+    /// <param name="effort">How far it was searched.</param>
+    public static FitOutcome Of(Plan plan, Design design, PlanEffort effort)
     {
         var wood = new FinishedWood(design);
+        var boards = wood.ByBoard(plan);
         var total = wood.Total;
         return new FitOutcome
         {
-            IsThorough = isThorough,
+            Effort = effort,
             WoodCost = plan.WoodCost,
             ChargeCost = plan.ChargeCost,
             StopCost = plan.StopCost,
@@ -78,16 +79,12 @@ public sealed record FitOutcome
             Missing = plan.Missing,
             BoardFeet = Rounded(total),
             // From what does not come from stock, so that it is exactly the total where all does.
-            BoardFeetFromStock = Rounded(total - wood.Of(plan.Missing) - wood.Of(plan, plan.Boards.Where(board => board.BoardId is null))),
-            Uses = [.. plan.Boards.Where(board => board.BoardId is not null).GroupBy(board => board.BoardId!, StringComparer.Ordinal)
-                .Select(cuts => new StockUse(cuts.Key, cuts.Count(), Rounded(cuts.Sum(Sawn))))],
+            BoardFeetFromStock = Rounded(total - wood.Of(plan.Missing) - boards.Where(each => each.Board.BoardId is null).Sum(each => each.BoardFeet)),
+            Uses = [.. boards.Where(each => each.Board.BoardId is not null).GroupBy(each => each.Board.BoardId!, StringComparer.Ordinal)
+                .Select(cuts => new StockUse(cuts.Key, cuts.Count(), Rounded(cuts.Sum(each => each.BoardFeet))))],
             Purchases = [.. plan.Purchases.Select(purchase => new FitPurchase(purchase.Offer.Offer.Id, purchase.Offer.Size, purchase.Count))],
         };
     }
-
-    /// <summary>Blanks and strips as sawn that the design asks for: what costs nothing is cut from waste, and relieves no pile.</summary>
-    private static decimal Sawn(BoardCut board) => board.Pieces.Where(piece => piece is StripPiece or PartPiece { Use: PieceUse.Asked })
-        .Sum(piece => BoardMeasure.BoardFeet(new Dimensions(board.Size.Thickness, piece.At.Width, piece.At.Length)));
 
     /// <summary>Board feet as they are kept: to the next millionth.</summary>
     public static decimal Rounded(decimal boardFeet) => decimal.Round(boardFeet, 6);
@@ -96,7 +93,7 @@ public sealed record FitOutcome
 /// <summary>A board in stock that a plan cuts.</summary>
 /// <param name="BoardId">Its id.</param>
 /// <param name="Count">How many of those alike.</param>
-/// <param name="BoardFeet">Blanks and strips sawn from them, to a millionth of a board foot.</param>
+/// <param name="BoardFeet">What they give of the finished parts and panels that the design asks for, to a millionth of a board foot.</param>
 public sealed record StockUse(string BoardId, int Count, decimal BoardFeet);
 
 /// <summary>Wood that a build takes from an offer.</summary>

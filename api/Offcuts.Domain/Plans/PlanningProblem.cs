@@ -71,6 +71,12 @@ public enum PlanEffort
     Thorough,
 
     /// <summary>
+    /// As <see cref="Quick"/>, then with care for which boards are cut where nothing is bought: a linear program of few rounds and one dive
+    /// through it. What such a plan takes of the pile is within a few parts in a hundred of what a thorough search comes to.
+    /// </summary>
+    Settled,
+
+    /// <summary>
     /// With the first plan where that buys nothing; else with the linear program's bound and the plans of two dives. Enough to tell what a design costs
     /// beside others, without care for which of the shop's own boards are cut.
     /// </summary>

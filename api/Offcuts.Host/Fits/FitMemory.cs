@@ -17,7 +17,7 @@ internal sealed class FitMemory(FitStore store, FitPrints prints) : IFitMemory
     private readonly List<string> used = [];
 
     /// <inheritdoc/>
-    public FitOutcome? Recall(DesignReach reach, bool onlyByCost)
+    public FitOutcome? Recall(DesignReach reach, double mayBeNew)
     {
         var mark = MarkOf(reach);
         if (store.Find(mark) is not { } kept)
@@ -26,8 +26,7 @@ internal sealed class FitMemory(FitStore store, FitPrints prints) : IFitMemory
         }
 
         var outcome = RememberedFit.Read(kept.Outcome);
-        var (then, now) = (RememberedFit.ReadSeen(kept.Seen), prints.Seen(reach));
-        if (!then.IsSameAs(now) && !then.StillServes(outcome, now, onlyByCost))
+        if (!RememberedFit.ReadSeen(kept.Seen).StillServes(outcome, prints.Seen(reach), mayBeNew))
         {
             return null;
         }

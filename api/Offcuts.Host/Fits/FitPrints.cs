@@ -20,7 +20,7 @@ namespace Offcuts.Host.Fits;
 internal sealed class FitPrints
 {
     /// <summary>Raise it when a quick plan, or what is kept of plans, changes its meaning.</summary>
-    private const string Version = "2";
+    private const string Version = "3";
 
     private readonly FitStock stock;
     private readonly string setting;

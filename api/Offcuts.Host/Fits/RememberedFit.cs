@@ -7,13 +7,13 @@ namespace Offcuts.Host.Fits;
 
 /// <summary>An outcome as it is stored. Money is in minor units, lengths are in ticks, wood is in board feet.</summary>
 internal sealed record RememberedFit(
-    bool Thorough, long WoodCost, long ChargeCost, long StopCost, long WoodBound, long ItemCost, decimal BoardFeet, decimal FromStock,
+    string Effort, long WoodCost, long ChargeCost, long StopCost, long WoodBound, long ItemCost, decimal BoardFeet, decimal FromStock,
     IReadOnlyList<RememberedUse> Uses, IReadOnlyList<RememberedPurchase> Purchases, IReadOnlyList<RememberedMissing> Missing)
 {
     /// <summary>The outcome as JSON.</summary>
     public static string Write(FitOutcome outcome) => JsonSerializer.Serialize(
         new RememberedFit(
-            outcome.IsThorough, outcome.WoodCost.MinorUnits, outcome.ChargeCost.MinorUnits, outcome.StopCost.MinorUnits, outcome.WoodBound.MinorUnits, outcome.ItemCost.MinorUnits, outcome.BoardFeet, outcome.BoardFeetFromStock,
+            outcome.Effort.ToString(), outcome.WoodCost.MinorUnits, outcome.ChargeCost.MinorUnits, outcome.StopCost.MinorUnits, outcome.WoodBound.MinorUnits, outcome.ItemCost.MinorUnits, outcome.BoardFeet, outcome.BoardFeetFromStock,
             [.. outcome.Uses.Select(use => new RememberedUse(use.BoardId, use.Count, use.BoardFeet))],
             [.. outcome.Purchases.Select(each => new RememberedPurchase(
                 each.OfferId, each.Size.Thickness.Ticks, each.Size.Width.Ticks, each.Size.Length.Ticks, each.Count))],
@@ -26,7 +26,7 @@ internal sealed record RememberedFit(
         var kept = JsonSerializer.Deserialize(json, WireJson.Default.RememberedFit)!;
         return new FitOutcome
         {
-            IsThorough = kept.Thorough,
+            Effort = Enum.Parse<PlanEffort>(kept.Effort),
             WoodCost = new Money(kept.WoodCost),
             ChargeCost = new Money(kept.ChargeCost),
             StopCost = new Money(kept.StopCost),

@@ -28,7 +28,7 @@ internal static class MixMapping
     private static MixUseRecord Used(PlannedMix mix, string currency)
     {
         var (plan, stock) = (mix.Plan, mix.Problem.Stock);
-        var outcome = FitOutcome.Of(plan, mix.Problem.Design, isThorough: true);
+        var outcome = FitOutcome.Of(plan, mix.Problem.Design, PlanEffort.Thorough);
         List<MixLeftoverRecord> leftovers = [.. plan.Boards.SelectMany(board => board.Pieces.OfType<LeftoverPiece>().Select(piece => (board, piece)))
             .OrderByDescending(each => each.piece.At.Area.SquareMillimetres).ThenBy(each => each.board.Number)
             .Select(each => new MixLeftoverRecord(each.board.BoardId!, each.board.Species, ShopMapping.ToRecord(Size(each.board, each.piece))))];

@@ -83,7 +83,7 @@ public sealed class DesignReach
         public static Touched Of(FitStock stock, Design design)
         {
             var rows = new WantedRows(stock.Shop.Shop).Of(Wanted.All(design));
-            var touched = new Touched(rows, new RowSources(rows, stock.Shop.Shop), [], []);
+            var touched = new Touched(rows, new RowSources(rows, stock.Shop.Shop, new FinishedWood(design)), [], []);
             foreach (var piece in rows.SelectMany(row => row.Species).Distinct(StringComparer.Ordinal).SelectMany(species => stock.BySpecies[species]))
             {
                 touched.Take(piece);

@@ -23,4 +23,7 @@ internal sealed class FitCandidate(DesignReach reach, FitStock stock)
 
     /// <summary>Whether it is being planned.</summary>
     public bool IsBusy { get; set; }
+
+    /// <summary>Whether that plan is to be a settled one.</summary>
+    public bool IsToBeSettled { get; set; }
 }

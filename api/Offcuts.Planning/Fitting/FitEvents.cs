@@ -18,7 +18,8 @@ public sealed record FitProgress(int Designs, int LookedAt, int Remembered, int 
 /// <param name="Outcome">What a plan of it comes to. Reasons for what is missing are given from all there is.</param>
 /// <param name="Figures">What it is ranked by.</param>
 /// <param name="IsSure">
-/// Whether the place is by a thorough plan, or by one that is proved to cost the least; else by a quick one, and near ties may be the other way round.
+/// Whether the place is by a careful plan: a thorough one, or one that is proved to cost the least and, where the pile counts, was made with care for which boards are cut. Else it
+/// is by a quick one, and near ties may be the other way round.
 /// </param>
 public sealed record FitPlace(int Number, SavedDesign Design, FitOutcome Outcome, FitFigures Figures, bool IsSure) : FitEvent;
 

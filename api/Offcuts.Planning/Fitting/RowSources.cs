@@ -4,21 +4,24 @@ using Offcuts.Planning.Modelling;
 namespace Offcuts.Planning.Fitting;
 
 /// <summary>
-/// What boards and offers give to the rows of a design, by areas. A unit of row r takes at least the area a_rb of a board b. Each board on offer costs
+/// What boards and offers give to the rows of a design, by areas. Beside each piece lies a kerf, at the far edges of the board too if that is taken to reach
+/// a kerf further, so that areas are counted with a kerf each way. A unit of row r takes at least the area a_rb of a board b. Each board on offer costs
 /// p_b for an area A_b, so a unit that is bought costs at least m_r = min_b a_rb p_b / A_b; and what stock lacks in area must be bought.
+/// With f_r the finished wood of a unit, no board gives more finished wood than A_b max_r f_r / a_rb.
 /// </summary>
-internal sealed class RowSources(List<DemandRow> rows, Shop shop)
+internal sealed class RowSources(List<DemandRow> rows, Shop shop, FinishedWood wood)
 {
     /// <summary>Sums of so many products in floating point are right to far more than this part of them.</summary>
     private const double Margin = 1e-9;
-    private const double CubicTicksPerBoardFoot = 144.0 * Length.TicksPerInch * Length.TicksPerInch * Length.TicksPerInch;
+    private readonly double kerf = shop.Kerf.Ticks;
     private readonly ClassOptions options = new(shop);
     private readonly Dictionary<BoardClass, RowCut[]> byClass = [];
     private readonly double[] leastArea = [.. rows.Select(_ => double.PositiveInfinity)];
     private readonly double[] leastMoney = [.. rows.Select(_ => double.PositiveInfinity)];
-    private readonly double[] mostEaten = new double[rows.Count];
+    private readonly double[] mostWeight = new double[rows.Count];
+    private readonly double[] feet = Feet(rows, wood);
+    private readonly List<(double Weight, double Feet)> stockFeet = [];
     private double stockArea;
-    private double stockEaten;
 
     // What an outcome has of each board is rounded, perhaps up.
     private double rounding;
@@ -31,7 +34,8 @@ internal sealed class RowSources(List<DemandRow> rows, Shop shop)
             byClass.Add(piece.Class, cuts = Cuts(piece.Class));
         }
 
-        var fits = false;
+        var area = (piece.Usable.Length.Ticks + kerf) * (piece.Usable.Width.Ticks + kerf);
+        var (fits, density) = (false, 0.0);
         foreach (var cut in cuts)
         {
             if (cut.Along > piece.Usable.Length.Ticks || cut.Across > piece.Usable.Width.Ticks)
@@ -42,20 +46,21 @@ internal sealed class RowSources(List<DemandRow> rows, Shop shop)
             fits = true;
             if (piece.Offer is { } offer)
             {
-                leastMoney[cut.Row] = Math.Min(leastMoney[cut.Row], cut.LeastArea * StepPrices.LeastPrice(offer).MinorUnits / piece.Area);
+                leastMoney[cut.Row] = Math.Min(leastMoney[cut.Row], cut.LeastArea * StepPrices.LeastPrice(offer).MinorUnits / area);
             }
             else
             {
                 leastArea[cut.Row] = Math.Min(leastArea[cut.Row], cut.LeastArea);
-                mostEaten[cut.Row] = Math.Max(mostEaten[cut.Row], cut.MostArea * piece.Class.Thickness.Ticks * piece.Weight / CubicTicksPerBoardFoot);
+                mostWeight[cut.Row] = Math.Max(mostWeight[cut.Row], piece.Weight);
+                density = Math.Max(density, feet[cut.Row] / cut.LeastArea);
             }
         }
 
         if (fits && piece.Board is not null)
         {
             rounding += piece.Weight * FitOutcome.Precision;
-            stockArea += piece.Area * piece.Quantity;
-            stockEaten += piece.Area * piece.Class.Thickness.Ticks * piece.Weight / CubicTicksPerBoardFoot * piece.Quantity;
+            stockArea += area * piece.Quantity;
+            stockFeet.Add((piece.Weight, area * piece.Quantity * density));
         }
 
         return fits;
@@ -116,7 +121,27 @@ internal sealed class RowSources(List<DemandRow> rows, Shop shop)
     }
 
     /// <summary>What no plan's parts exceed in what they take of the pile, in weighted minor units.</summary>
-    public double MostEaten() => (Math.Min(stockEaten, rows.Sum(row => mostEaten[row.Index] * row.Needed)) * (1 + Margin)) + rounding;
+    public double MostEaten()
+    {
+        var served = rows.Where(row => double.IsFinite(leastArea[row.Index])).ToList();
+        var (eaten, left) = (0.0, served.Sum(row => feet[row.Index] * row.Needed));
+
+        // Again a fractional knapsack: first from the boards whose wood counts most.
+        foreach (var (weight, most) in stockFeet.OrderByDescending(board => board.Weight))
+        {
+            eaten += weight * Math.Min(most, left);
+            left = Math.Max(0, left - most);
+        }
+
+        return (Math.Min(eaten, served.Sum(row => mostWeight[row.Index] * feet[row.Index] * row.Needed)) * (1 + Margin)) + rounding;
+    }
+
+    // A panel's strips may reach further than they need, but share out its wood among them.
+    private static double[] Feet(List<DemandRow> rows, FinishedWood wood)
+    {
+        var widths = rows.OfType<StripRow>().GroupBy(row => (row.Name, row.Copy)).ToDictionary(panel => panel.Key, panel => panel.Sum(row => row.Needed));
+        return [.. rows.Select(row => (double)wood.Each(row.Name) / (row is StripRow strip ? widths[(strip.Name, strip.Copy)] : ((PartRow)row).Units))];
+    }
 
     private bool Has(string name, Func<int, bool> served)
     {
@@ -129,15 +154,9 @@ internal sealed class RowSources(List<DemandRow> rows, Shop shop)
         var (blanks, families) = options.Of(rows, cls);
         return
         [
-            .. blanks.Select(blank => new RowCut(
-                blank.Row, blank.Along, blank.Across, (double)blank.Along * blank.Across / blank.Yield,
-                // It may give fewer pieces than it holds, and grow into waste.
-                ((double)blank.Along + blank.MoreAlong) * (blank.Across + blank.MoreAcross) / blank.Units)),
+            .. blanks.Select(blank => new RowCut(blank.Row, blank.Along, blank.Across, (blank.Along + kerf) * (blank.Across + kerf) / blank.Yield)),
             .. families.SelectMany(family => family.Rows.Select(row => new RowCut(
-                row, family.Along, family.Narrowest + family.Edge,
-                family.Along * (1 + ((double)family.Edge / family.Widest)),
-                // All strips together may be wider than they need, by less than a strip.
-                family.Along * (1 + ((double)family.Edge / family.Narrowest)) * (1 + ((double)family.Widest / rows[row].Needed))))),
+                row, family.Along, family.Narrowest + family.Edge, (family.Along + kerf) * (1 + ((family.Edge + kerf) / family.Widest))))),
         ];
     }
 }
@@ -147,5 +166,4 @@ internal sealed class RowSources(List<DemandRow> rows, Shop shop)
 /// <param name="Along">Least extent along the board of what is cut for it.</param>
 /// <param name="Across">Least extent across it.</param>
 /// <param name="LeastArea">Least area of a unit.</param>
-/// <param name="MostArea">Largest area of a unit.</param>
-internal readonly record struct RowCut(int Row, long Along, long Across, double LeastArea, double MostArea);
+internal readonly record struct RowCut(int Row, long Along, long Across, double LeastArea);

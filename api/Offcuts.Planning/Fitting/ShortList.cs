@@ -61,7 +61,8 @@ internal sealed class ShortList(Design design, List<DemandRow> rows, RowSources 
                 continue;
             }
 
-            var count = Math.Min(needed, Math.Floor(left[at] / each));
+            // One piece may take nearly all of a board.
+            var count = Math.Min(needed, chosen[at] ? Math.Floor(left[at] / each) : Math.Max(1, Math.Floor(left[at] / each)));
             if (count > 0)
             {
                 (chosen[at], left[at], needed) = (true, left[at] - (count * each), needed - count);

@@ -18,6 +18,10 @@ internal sealed class ComponentSearch
     private const int EnrichmentsPerRound = 8;
     private const int MostPatterns = 3000;
 
+    /// <summary>Rounds of column generation where a plan need only come near the best one for the worth: before the dive, and at each of its steps.</summary>
+    private const int RoundsToSettle = 4;
+    private const int RoundsPerSettledStep = 1;
+
     /// <summary>The part of the time left in which a plan for the least possible total is sought.</summary>
     private const int SharpenShare = 2;
 
@@ -293,6 +297,30 @@ internal sealed class ComponentSearch
         return bound;
     }
 
+    /// <summary>
+    /// Where nothing is bought, a plan that uses up not much more than the least: by a linear program of few rounds and one dive through it, what that
+    /// leaves to be made by the first plan's rule.
+    /// </summary>
+    public void Settle()
+    {
+        if (Best is { IsComplete: true, Money: 0, Cuts.Count: > 0 })
+        {
+            using (var master = new MasterProblem(Model, CostWeights.Blend(Model)))
+            {
+                foreach (var pattern in hand.Patterns())
+                {
+                    master.Add(pattern);
+                }
+
+                ColumnGeneration.Run(
+                    Model, master, pricer, CostWeights.Blend(Model), new Remainder(Model).Need, clock, RoundsToSettle, _ => true, hand.Keep, thorough: false);
+            }
+
+            var dive = new Dive(Model, pricer, hand.Patterns(), clock, hand.Keep, RoundsPerSettledStep);
+            hand.Offer(Mended(dive, dive.Run(null, 0, random), pricer, hand.Keep));
+        }
+    }
+
     private void Relay()
     {
         if (Best is { IsComplete: true } best)
@@ -319,7 +347,7 @@ internal sealed class ComponentSearch
         {
             var met = new List<Pattern>();
             var dive = new Dive(Model, pricing, known, clock, Meet);
-            var dived = dive.Run(discrepancies + n == 0 ? null : best, discrepancies + n, dice);
+            var dived = Mended(dive, dive.Run(discrepancies + n == 0 ? null : best, discrepancies + n, dice), pricing, Meet);
             if (target is { } least && new Completion(Model, clock).Run(dive.Cuts, most, least, [.. known, .. met]) is { } completed)
             {
                 return [completed];
@@ -337,6 +365,10 @@ internal sealed class ComponentSearch
             }
         });
     }
+
+    /// <summary>Where a dive ended with something left to be made of which its prices knew no pattern, the first plan's rule makes that.</summary>
+    private Solution? Mended(Dive dive, Solution? dived, PatternPricer pricing, Action<Pattern> found) =>
+        dived is { IsComplete: false } && !clock.IsOver ? GreedyStart.Run(Model, pricing, clock, dive.Cuts, found) : dived;
 
     private void TakeBound(MasterProblem master, long[] need)
     {

@@ -8,9 +8,15 @@ namespace Offcuts.Planning.Search;
 /// Diving with re-pricing: fix the patterns that the linear program takes whole, else the largest fraction; take what they cover
 /// off the demand; price patterns that are proper for what is left; repeat until all is covered.
 /// </summary>
-internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyCollection<Pattern> pool, SearchClock clock, Action<Pattern> found)
+/// <param name="model">The model.</param>
+/// <param name="pricer">Finds patterns.</param>
+/// <param name="pool">Patterns to begin with.</param>
+/// <param name="clock">Ends it.</param>
+/// <param name="found">Told of every new pattern.</param>
+/// <param name="roundsPerStep">Rounds of pricing before the next cuts are fixed.</param>
+internal sealed class Dive(
+    PlanningModel model, PatternPricer pricer, IReadOnlyCollection<Pattern> pool, SearchClock clock, Action<Pattern> found, int roundsPerStep = 6)
 {
-    private const int RoundsPerStep = 6;
     private const double Whole = 1e-5;
 
     /// <summary>What the linear program may rise by, of its cost, before a dive counts as having gone astray.</summary>
@@ -46,7 +52,7 @@ internal sealed class Dive(PlanningModel model, PatternPricer pricer, IReadOnlyC
 
         while (!rest.IsCovered)
         {
-            ColumnGeneration.Run(model, master, pricer, CostWeights.Blend(model), rest.Need, clock, RoundsPerStep, rest.Has, found, thorough: false);
+            ColumnGeneration.Run(model, master, pricer, CostWeights.Blend(model), rest.Need, clock, roundsPerStep, rest.Has, found, thorough: false);
             limit = double.IsPositiveInfinity(limit) ? master.Objective * (1 + Astray) : limit;
             if (spent + master.Objective <= limit)
             {

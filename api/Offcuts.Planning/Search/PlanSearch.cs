@@ -43,6 +43,7 @@ internal sealed class PlanSearch(
         truncated = choices.IsTruncated;
         if (limits.Effort != PlanEffort.Thorough && IsGoodAtFirst(listed[0]))
         {
+            Settle();
             return Write(finished: !clock.IsOver && !clock.CutShort);
         }
 
@@ -64,6 +65,7 @@ internal sealed class PlanSearch(
             Polish();
         }
 
+        Settle();
         return Write(finished: !clock.IsOver && !clock.CutShort);
     }
 
@@ -123,7 +125,12 @@ internal sealed class PlanSearch(
     }
 
     /// <summary>Whether a search that is not thorough has nothing left to find out: no plan buys less than nothing.</summary>
-    private bool IsGoodEnough => limits.Effort == PlanEffort.Glance || (limits.Effort == PlanEffort.Quick && winner is { Money: 0, MissingCount: 0 });
+    private bool IsGoodEnough => limits.Effort switch
+    {
+        PlanEffort.Glance => true,
+        PlanEffort.Quick or PlanEffort.Settled => winner is { Money: 0, MissingCount: 0 },
+        _ => false,
+    };
 
     /// <summary>The choice with most wood in stock alone, before any other is even opened.</summary>
     private bool IsGoodAtFirst(Scenario first)
@@ -298,6 +305,14 @@ internal sealed class PlanSearch(
         foreach (var component in winner?.Components ?? [])
         {
             component.Polish();
+        }
+    }
+
+    private void Settle()
+    {
+        foreach (var component in limits.Effort == PlanEffort.Settled ? winner?.Components ?? [] : [])
+        {
+            component.Settle();
         }
     }
 

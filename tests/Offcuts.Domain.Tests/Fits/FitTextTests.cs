@@ -24,7 +24,7 @@ public class FitTextTests
 
     private static readonly FitOutcome Nothing = new()
     {
-        IsThorough = true,
+        Effort = PlanEffort.Thorough,
         WoodCost = Money.Zero,
         WoodBound = Money.Zero,
         ItemCost = Money.Zero,

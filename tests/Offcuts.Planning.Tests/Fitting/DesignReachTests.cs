@@ -17,7 +17,7 @@ public class DesignReachTests
             var stock = Stock(problem);
             var reach = DesignReach.Of(stock, new SavedDesign("design", "", problem.Design));
             var plan = Planner.Solve(problem, new PlanLimits(TimeSpan.FromSeconds(2)));
-            var found = FitOutcome.Of(plan, problem.Design, isThorough: true).Figures(stock.WeightOf);
+            var found = FitOutcome.Of(plan, problem.Design, PlanEffort.Thorough).Figures(stock.WeightOf);
             foreach (var order in Enum.GetValues<FitOrder>())
             {
                 Assert.True(new FitOrdering(order).Compare((reach.Optimistic, "design"), (found, "design")) <= 0, $"seed {seed}: {found} ranks before {reach.Optimistic}");

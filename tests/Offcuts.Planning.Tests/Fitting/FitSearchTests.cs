@@ -50,7 +50,7 @@ public class FitSearchTests
         var (places, _) = Rank(library.Shop, library.Designs, All);
         var full = library.Designs.ToDictionary(
             design => design.Reference,
-            design => FitOutcome.Of(Planner.Solve(library.Shop with { Design = design.Design }, FitSearch.Thorough), design.Design, isThorough: true));
+            design => FitOutcome.Of(Planner.Solve(library.Shop with { Design = design.Design }, FitSearch.Thorough), design.Design, PlanEffort.Thorough));
 
         Assert.Equal(8, places.Count);
         Assert.All(places, place => AssertAgrees(place.Outcome, full[place.Design.Reference], place.Design.Reference));
@@ -137,8 +137,7 @@ public class FitSearchTests
         {
             var (places, summary) = Rank(shop, designs, All with { Order = FitOrder.Pile, Focus = focus });
             Assert.Equal("small", Assert.Single(places).Design.Reference);
-            // A quick plan and a thorough one.
-            Assert.Equal((1, 2), (summary.EatNone, summary.Progress.Planned));
+            Assert.Equal((1, 1), (summary.EatNone, summary.Progress.Planned));
         }
     }
 
@@ -158,6 +157,51 @@ public class FitSearchTests
         var missing = Assert.Single(places[1].Outcome.Missing);
         Assert.Equal((MissingReason.TooShort, "AAA"), (missing.Reason, missing.Closest));
         Assert.Equal(["short"], Rank(shop, designs, All with { MostMoney = new Money(1000) }).Places.Select(place => place.Design.Reference));
+    }
+
+    /// <summary>Once there was a plate for half of the tops; it was not cut, and has left since.</summary>
+    [Fact]
+    public void A_reason_is_given_from_what_there_is_now_though_the_plan_is_of_before()
+    {
+        var shop = PublishedProblems.Empty(0) with { Stock = [DesignReachTests.Sheet("AAA", 500, 100)] };
+        var design = new SavedDesign("tops", "", new Design { Name = "tops", Parts = [PublishedProblems.CreatePart("top", 400, 100, 2)] });
+        var notebook = new FitNotebook();
+        notebook.Keep(DesignReach.Of(DesignReachTests.Stock(shop), design), new FitOutcome
+        {
+            Effort = PlanEffort.Thorough,
+            WoodCost = Money.Zero,
+            WoodBound = Money.Zero,
+            ItemCost = Money.Zero,
+            Missing = [new MissingPart("top", 2, MissingReason.TooFew)],
+            BoardFeet = 1,
+            BoardFeetFromStock = 0,
+        });
+
+        Assert.Equal(MissingReason.TooFew, Assert.Single(Rank(shop, [design], All, notebook).Places[0].Outcome.Missing).Reason);
+        var (places, summary) = Rank(shop with { Stock = [DesignReachTests.Sheet("BBB", 300, 100)] }, [design], All, notebook);
+        Assert.Equal(1, summary.Progress.Remembered);
+        Assert.Equal((MissingReason.TooShort, "BBB"), (Assert.Single(places[0].Outcome.Missing).Reason, places[0].Outcome.Missing[0].Closest));
+    }
+
+    /// <summary>What a plan eats counts by the finished wood: planing a thick board down to a thin part makes no more of it.</summary>
+    [Fact]
+    public void The_places_by_the_pile_are_those_of_settling_every_design()
+    {
+        for (var seed = 4; seed < 7; seed++)
+        {
+            var library = RandomLibrary.Create(seed, boards: 150, designs: 30, mostParts: 12);
+            var (places, summary) = Rank(library.Shop, library.Designs, new FitQuestion { Order = FitOrder.Pile, Limit = 5 });
+            var stock = DesignReachTests.Stock(library.Shop);
+            var settled = library.Designs.Select(design => (Figures: FitOutcome.Of(
+                Planner.Solve(library.Shop with { Design = design.Design }, new PlanLimits(TimeSpan.FromSeconds(5)) { Effort = PlanEffort.Settled }),
+                design.Design, PlanEffort.Settled).Figures(stock.WeightOf), design.Reference)).Order(new FitOrdering(FitOrder.Pile)).ToList();
+
+            Assert.Equal(5, places.Count);
+            Assert.InRange(summary.Progress.Planned, 5, 28);
+            Assert.All(places, place => Assert.True(place.IsSure));
+            // From the whole rack or from few boards of it: two sound plans, of which neither eats much more.
+            Assert.All(places.Zip(settled), pair => Assert.InRange(pair.First.Figures.Eaten / pair.Second.Figures.Eaten, 0.95m, 1.05m));
+        }
     }
 
     [Fact]
