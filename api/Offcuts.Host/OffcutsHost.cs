@@ -23,6 +23,7 @@ public static class OffcutsHost
             kestrel.Limits.MaxRequestBodySize = OffcutsApi.MaxBodyBytes;
         });
         builder.Services.AddSingleton(Database.Open(settings.DatabasePath)).AddOffcuts(settings);
+        builder.Services.AddSingleton(services => new ServiceEnd(services.GetRequiredService<IHostApplicationLifetime>().ApplicationStopping));
         if (settings.ServeReference)
         {
             builder.Services.AddReference();

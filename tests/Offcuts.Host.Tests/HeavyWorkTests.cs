@@ -1,6 +1,10 @@
 using System.Net;
+using System.Net.Http.Headers;
+using System.Text;
 using System.Text.Json;
+using Microsoft.Extensions.DependencyInjection;
 using Offcuts.Auditing;
+using Offcuts.Host.Http;
 using Offcuts.Planning;
 
 namespace Offcuts.Host.Tests;
@@ -14,6 +18,11 @@ public sealed class HeavyWorkTests : OwnService, IDisposable
         """;
 
     private const string Rails = """{"name":"Rails","parts":[{"name":"rail","quantity":3,"thicknessMm":20,"widthMm":60,"lengthMm":600,"species":["white-ash"]}]}""";
+
+    private const string Bending = """
+        {"name":"Rail","parameters":{"top":{"length":{"fromMm":400,"toMm":600,"stepMm":100}}},
+         "parts":[{"name":"rail","thicknessMm":20,"widthMm":60,"lengthMm":400,"species":["white-ash"],"formulas":{"lengthMm":"top"}}]}
+        """;
 
     private readonly ManualResetEventSlim free = new(initialState: true);
     private readonly SemaphoreSlim begun = new(0);
@@ -42,6 +51,7 @@ public sealed class HeavyWorkTests : OwnService, IDisposable
     public async Task Searches_are_answered_one_at_a_time_and_looks_beside_them()
     {
         await StoreAsync();
+        await Service.ReadAsync(await Service.SendAsync("POST", "/v1/designs", Rails.Replace("Rails", "Posts", StringComparison.Ordinal)), HttpStatusCode.Created);
         var plan = await PlanAsync();
         free.Reset();
         var ranking = Streamed();
@@ -52,8 +62,8 @@ public sealed class HeavyWorkTests : OwnService, IDisposable
             ("GET", "/v1/fits", null),
             ("GET", $"/v1/plans/{plan}/worth-having", null),
             ("POST", "/v1/fills", """{"design":"rails"}"""),
-            ("POST", "/v1/mixes", """{"designs":[{"design":"rails"},{"design":"others"}]}"""),
-            ("POST", "/v1/stretches", """{"design":"rails","parameter":"width"}"""),
+            ("POST", "/v1/mixes", """{"designs":[{"design":"rails"},{"design":"posts"}]}"""),
+            ("POST", "/v1/stretches", $$"""{"parameter":"top","inline":{ {{Wood}},"design":{{Bending}} } }"""),
         }.Select(async asked =>
         {
             var (method, path, body) = asked;
@@ -85,9 +95,51 @@ public sealed class HeavyWorkTests : OwnService, IDisposable
         var first = Service.SendAsync("GET", "/v1/fits");
         Assert.True(await begun.WaitAsync(TimeSpan.FromSeconds(10)));
         var second = Service.SendAsync("GET", "/v1/fits");
-        await Task.Delay(50);
+        Assert.True(SpinWait.SpinUntil(() => Turns.Waiting == 1, TimeSpan.FromSeconds(3)), "The second request did not wait.");
         free.Set();
         Assert.Equal((HttpStatusCode.OK, HttpStatusCode.OK), ((await first).StatusCode, (await second).StatusCode));
+        Assert.Equal(0, Turns.Waiting);
+    }
+
+    /// <summary>A turn is for what is to be worked out: what is wrong is refused without one.</summary>
+    [Fact]
+    public async Task What_is_wrong_is_refused_though_others_have_their_turn()
+    {
+        await StoreAsync();
+        var plan = await PlanAsync();
+        free.Reset();
+        var ranking = Streamed();
+        Assert.True(await begun.WaitAsync(TimeSpan.FromSeconds(10)), "The ranking never began to plan.");
+        foreach (var (method, path, body) in new[]
+        {
+            ("GET", "/v1/fits?order=nonsense", null),
+            ("GET", $"/v1/plans/{plan}/worth-having?budgetMs=1", null),
+            ("POST", "/v1/fills", """{"design":"rails","budgetMs":1}"""),
+            ("POST", "/v1/mixes", """{"designs":[{"design":"rails"},{"design":"rails"}]}"""),
+            ("POST", "/v1/stretches", """{"design":"""),
+        })
+        {
+            Assert.Equal((path, HttpStatusCode.BadRequest), (path, (await Service.SendAsync(method, path, body)).StatusCode));
+        }
+
+        free.Set();
+        (await ranking).Dispose();
+    }
+
+    [Fact]
+    public async Task Who_sends_slowly_keeps_nobody_waiting()
+    {
+        await StoreAsync();
+        var rest = new TaskCompletionSource();
+        using var slow = new SlowContent("""{"design":"ra""", """ils"}""", rest.Task);
+        var sending = Service.Client.PostAsync(new Uri("/v1/fills", UriKind.Relative), slow);
+        await slow.Begun;
+
+        // Longer than it takes to read what was sent; a turn that the slow one had would be refused to the other after its patience.
+        await Task.Delay(300);
+        Assert.Equal(HttpStatusCode.OK, (await Service.SendAsync("GET", "/v1/fits")).StatusCode);
+        rest.SetResult();
+        Assert.Equal(HttpStatusCode.OK, (await sending).StatusCode);
     }
 
     [Fact]
@@ -105,6 +157,8 @@ public sealed class HeavyWorkTests : OwnService, IDisposable
         rejecting = true;
         await RefusedAsync("POST", "/v1/fills", $$"""{"inline":{"stock":[{"id":"A","species":"white-ash","thicknessMm":25,"widthMm":100,"lengthMm":2000}],"design":{{Rails}} } }""");
     }
+
+    private HeavyWork Turns => Service.Services.GetRequiredService<HeavyWork>();
 
     private async Task RefusedAsync(string method, string path, string? body)
     {
@@ -141,5 +195,36 @@ public sealed class HeavyWorkTests : OwnService, IDisposable
         using var request = new HttpRequestMessage(HttpMethod.Get, "/v1/fits");
         request.Headers.Accept.ParseAdd("text/event-stream");
         return await Service.Client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead);
+    }
+
+    // A body of which the rest comes when it is let.
+    private sealed class SlowContent : HttpContent
+    {
+        private readonly TaskCompletionSource begun = new();
+        private readonly (string First, string Last) parts;
+        private readonly Task rest;
+
+        public SlowContent(string first, string last, Task rest)
+        {
+            (parts, this.rest) = ((first, last), rest);
+            Headers.ContentType = new MediaTypeHeaderValue("application/json");
+        }
+
+        public Task Begun => begun.Task;
+
+        protected override async Task SerializeToStreamAsync(Stream stream, TransportContext? context)
+        {
+            await stream.WriteAsync(Encoding.UTF8.GetBytes(parts.First));
+            await stream.FlushAsync();
+            begun.SetResult();
+            await rest;
+            await stream.WriteAsync(Encoding.UTF8.GetBytes(parts.Last));
+        }
+
+        protected override bool TryComputeLength(out long length)
+        {
+            length = Encoding.UTF8.GetByteCount(parts.First + parts.Last);
+            return true;
+        }
     }
 }

@@ -2,6 +2,12 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Net.ServerSentEvents;
 using System.Text.Json;
+using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+using Offcuts.Domain;
+using Offcuts.Host.Http;
 using Offcuts.Planning;
 
 namespace Offcuts.Host.Tests;
@@ -95,6 +101,74 @@ public sealed class SearchEventsTests : OwnService
         Assert.Equal(HttpStatusCode.OK, (await Service.SendAsync("POST", "/v1/mixes", Body(Stock + Both))).StatusCode);
     }
 
+    /// <summary>Only that the service stops ends it: the client goes on waiting.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_service_that_stops_ends_it(bool events)
+    {
+        using var begun = new SemaphoreSlim(0);
+        using var ended = new SemaphoreSlim(0);
+        planning = cancellation =>
+        {
+            begun.Release();
+            if (cancellation.WaitHandle.WaitOne(TimeSpan.FromSeconds(15)))
+            {
+                ended.Release();
+            }
+        };
+        var asking = events ? EventsAsync("/v1/fills", Stock + Pegs) : Service.SendAsync("POST", "/v1/fills", Body(Stock + Pegs));
+        Assert.True(await begun.WaitAsync(TimeSpan.FromSeconds(10)));
+        Service.Services.GetRequiredService<IHostApplicationLifetime>().StopApplication();
+
+        Assert.True(await ended.WaitAsync(TimeSpan.FromSeconds(10)), "The search was not told that the service stops.");
+        using var answer = await asking;
+        if (events)
+        {
+            Assert.DoesNotContain(await ReadAsync(answer), told => told.Type is "end" or "fault");
+        }
+        else
+        {
+            Assert.Equal((HttpStatusCode.ServiceUnavailable, "stopping"), (answer.StatusCode, (await Service.ProblemAsync(answer)).GetProperty("code").GetString()));
+        }
+    }
+
+    /// <summary>What the client can mend is its own business; what it cannot is logged.</summary>
+    [Theory]
+    [InlineData(true, 0)]
+    [InlineData(false, 1)]
+    public async Task A_fault_on_the_way_says_what_a_problem_would_and_is_logged_if_it_is_ours(bool ofTheUser, int logged)
+    {
+        var log = new ErrorLog();
+        var context = new DefaultHttpContext { RequestServices = Service.Services };
+        context.Response.Body = new MemoryStream();
+        await new EventAnswers(log, Service.Services.GetRequiredService<ServiceEnd>()).Of(Failing(), context).ExecuteAsync(context);
+
+        Assert.Equal(logged, log.Errors);
+        context.Response.Body.Position = 0;
+        var told = new List<string>();
+        await foreach (var item in SseParser.Create(context.Response.Body).EnumerateAsync())
+        {
+            Assert.Equal("fault", item.EventType);
+            told.Add(item.Data);
+        }
+
+        var problem = JsonDocument.Parse(Assert.Single(told)).RootElement;
+        Assert.Equal(ofTheUser ? "invalid" : "internal", problem.GetProperty("code").GetString());
+        Assert.Equal(ofTheUser ? ["#/least"] : [], problem.GetProperty("errors").EnumerateArray().Select(fault => fault.GetProperty("pointer").GetString()));
+
+        async IAsyncEnumerable<SseItem<string>> Failing()
+        {
+            await Task.Yield();
+            if (logged >= 0)
+            {
+                throw ofTheUser ? new OffcutsException(ErrorCode.Invalid, "planted", new InputFault("#/least", "Ask for less.")) : new InvalidOperationException("planted");
+            }
+
+            yield break;
+        }
+    }
+
     private static string Body(string asked) => "{" + asked + (asked.Contains(Stock, StringComparison.Ordinal) ? "}}" : "}");
 
     private async Task<HttpResponseMessage> EventsAsync(string path, string asked)
@@ -113,5 +187,18 @@ public sealed class SearchEventsTests : OwnService
         }
 
         return events;
+    }
+
+    private sealed class ErrorLog : ILogger<EventAnswers>
+    {
+        public int Errors { get; private set; }
+
+        public IDisposable? BeginScope<TState>(TState state)
+            where TState : notnull => null;
+
+        public bool IsEnabled(LogLevel logLevel) => true;
+
+        public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter) =>
+            Errors += logLevel >= LogLevel.Error ? 1 : 0;
     }
 }

@@ -13,12 +13,13 @@ namespace Offcuts.Host.Finding;
 /// <summary><c>/v1/boards/find</c>.</summary>
 internal static class FindEndpoints
 {
-    public static void MapFinding(this IEndpointRouteBuilder app) => app.MapMethods("/v1/boards/find", ["GET", "HEAD"], Find).IsHeavy(HeavyKind.Look);
+    public static void MapFinding(this IEndpointRouteBuilder app) => app.MapMethods("/v1/boards/find", ["GET", "HEAD"], FindAsync);
 
-    private static Ok<BoardFindRecord> Find(HttpRequest request, SpokenLines lines, StoredProblem store, Workshop workshop)
+    private static async Task<Ok<BoardFindRecord>> FindAsync(HttpContext context, SpokenLines lines, StoredProblem store, Workshop workshop, HeavyWork work)
     {
         var (shop, catalogue) = workshop.Now();
-        var (piece, limit) = new PieceRequest(catalogue, lines, shop).Read(request.Query);
+        var (piece, limit) = new PieceRequest(catalogue, lines, shop).Read(context.Request.Query);
+        await work.EnterAsync(HeavyKind.Look, context);
         var problem = store.Of(piece.AsDesign(), shop, catalogue);
         problem = problem with { Stock = [.. problem.Stock.Where(piece.MayComeFrom)] };
         var found = BoardFinder.Find(problem, limit);

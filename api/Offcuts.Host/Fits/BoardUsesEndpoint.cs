@@ -14,13 +14,15 @@ namespace Offcuts.Host.Fits;
 /// <summary><c>/v1/boards/{id}/uses</c>: which parts of which saved designs a board could become.</summary>
 internal static class BoardUsesEndpoint
 {
-    public static void MapBoardUses(this IEndpointRouteBuilder app) => app.MapMethods("/v1/boards/{id}/uses", ["GET", "HEAD"], Get).IsHeavy(HeavyKind.Look);
+    public static void MapBoardUses(this IEndpointRouteBuilder app) => app.MapMethods("/v1/boards/{id}/uses", ["GET", "HEAD"], GetAsync);
 
-    private static Ok<BoardUsesRecord> Get(string id, BoardStore boards, DesignStore designs, StoredOffers offers, Workshop workshop, Expiry expiry)
+    private static async Task<Ok<BoardUsesRecord>> GetAsync(
+        string id, HttpContext context, BoardStore boards, DesignStore designs, StoredOffers offers, Workshop workshop, Expiry expiry, HeavyWork work)
     {
         expiry.Run();
         var (shop, catalogue) = workshop.Now();
         var board = boards.Find(BoardEndpoints.Written(id)) ?? throw BoardEndpoints.NoBoard(id);
+        await work.EnterAsync(HeavyKind.Look, context);
         var rates = offers.Rates(shop, catalogue);
         var items = SavedDesigns.Read(designs, catalogue, shop.Currency).Designs
             .Select(saved => new DesignUsesRecord(

@@ -10,13 +10,14 @@ namespace Offcuts.Host.Fits;
 /// <summary><c>/v1/fits</c>: which saved design fits today's stock.</summary>
 internal static class FitEndpoints
 {
-    public static void MapFits(this IEndpointRouteBuilder app) => app.MapMethods("/v1/fits", ["GET", "HEAD"], RankAsync).IsHeavy(HeavyKind.Search);
+    public static void MapFits(this IEndpointRouteBuilder app) => app.MapMethods("/v1/fits", ["GET", "HEAD"], RankAsync);
 
     private static async Task<Results<Ok<FitList>, ServerSentEventsResult<string>>> RankAsync(
-        HttpContext context, FitRunner runner, EventAnswers answers, CancellationToken cancellationToken)
+        HttpContext context, FitRunner runner, EventAnswers answers, HeavyWork work)
     {
         var run = runner.Prepare(context.Request.Query);
-        return EventAnswers.AreAsked(context.Request) ? answers.Of(EventsAsync(run, cancellationToken), context) : TypedResults.Ok(await WholeAsync(run, cancellationToken));
+        var end = await work.EnterAsync(HeavyKind.Search, context);
+        return EventAnswers.AreAsked(context.Request) ? answers.Of(EventsAsync(run, end), context) : TypedResults.Ok(await WholeAsync(run, end));
     }
 
     private static async Task<FitList> WholeAsync(FitRun run, CancellationToken cancellationToken)

@@ -2,14 +2,13 @@ using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using System.Threading.Channels;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Offcuts.Contracts;
 
 namespace Offcuts.Host.Http;
 
 /// <summary>Answers that come as server-sent events while they are worked out. Closing the connection ends the work.</summary>
-internal sealed partial class EventAnswers(ILogger<EventAnswers> log)
+internal sealed class EventAnswers(ILogger<EventAnswers> log, ServiceEnd service)
 {
     private const string EventStream = "text/event-stream";
 
@@ -26,54 +25,25 @@ internal sealed partial class EventAnswers(ILogger<EventAnswers> log)
 
     /// <summary>The answer of a search: at once when it is found or, if the client asks for events, as <c>progress</c> and <c>end</c>.</summary>
     /// <param name="context">The request.</param>
-    /// <param name="search">Searches on a thread of its own; is given where to tell how far it is, on one thread at a time.</param>
+    /// <param name="search">Searches on a thread of its own; is given where to tell how far it is, on one thread at a time, and what ends it.</param>
     /// <param name="progress">How far it is as JSON.</param>
     /// <param name="answer">The answer as JSON.</param>
+    /// <param name="cancellationToken">Ends it (<see cref="HeavyWork.EnterAsync"/>).</param>
     public async Task<Results<Ok<TAnswer>, ServerSentEventsResult<string>>> SearchAsync<TProgress, TAnswer>(
-        HttpContext context, Func<Action<TProgress>, TAnswer> search, JsonTypeInfo<TProgress> progress, JsonTypeInfo<TAnswer> answer)
+        HttpContext context, Func<Action<TProgress>, CancellationToken, TAnswer> search, JsonTypeInfo<TProgress> progress, JsonTypeInfo<TAnswer> answer,
+        CancellationToken cancellationToken)
     {
         if (AreAsked(context.Request))
         {
-            return Of(EventsAsync(search, progress, answer, context.RequestAborted), context);
+            return Of(
+                ToldWork.RunAsync<SseItem<string>>((tell, left) => tell(Item("end", search(far => tell(Item("progress", far, progress)), left), answer)), cancellationToken),
+                context);
         }
 
         // The search keeps its thread for as long as the budget, so it takes none from the pool.
-        var found = await Task.Factory.StartNew(() => search(_ => { }), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-        context.RequestAborted.ThrowIfCancellationRequested();
+        var found = await Task.Factory.StartNew(() => search(_ => { }, cancellationToken), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        cancellationToken.ThrowIfCancellationRequested();
         return TypedResults.Ok(found);
-    }
-
-    private static async IAsyncEnumerable<SseItem<string>> EventsAsync<TProgress, TAnswer>(
-        Func<Action<TProgress>, TAnswer> search, JsonTypeInfo<TProgress> progress, JsonTypeInfo<TAnswer> answer, [EnumeratorCancellation] CancellationToken cancellationToken)
-    {
-        var events = Channel.CreateUnbounded<SseItem<string>>(new() { SingleReader = true });
-        var searching = Task.Factory.StartNew(Search, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-        try
-        {
-            await foreach (var told in events.Reader.ReadAllAsync(cancellationToken))
-            {
-                yield return told;
-            }
-        }
-        finally
-        {
-            // Whoever stops listening ends the search by the same token; its turn is over only when it has ended.
-            await searching;
-        }
-
-        void Search()
-        {
-            try
-            {
-                events.Writer.TryWrite(Item("end", search(far => events.Writer.TryWrite(Item("progress", far, progress))), answer));
-                events.Writer.Complete();
-            }
-            catch (Exception fault)
-            {
-                // It is thrown to whoever reads the channel.
-                events.Writer.Complete(fault);
-            }
-        }
     }
 
     private async IAsyncEnumerable<SseItem<string>> GuardedAsync(
@@ -90,10 +60,14 @@ internal sealed partial class EventAnswers(ILogger<EventAnswers> log)
                     yield break;
                 }
             }
+            catch (OperationCanceledException) when (service.Stopping.IsCancellationRequested)
+            {
+                // A stream without its last event says so.
+                yield break;
+            }
             catch (Exception fault) when (!cancellationToken.IsCancellationRequested)
             {
-                LogFailure(log, fault, traceId);
-                problem = Problems.Of(fault, traceId);
+                problem = Problems.Of(fault, traceId, log);
             }
 
             if (problem is not null)
@@ -105,7 +79,4 @@ internal sealed partial class EventAnswers(ILogger<EventAnswers> log)
             yield return events.Current;
         }
     }
-
-    [LoggerMessage(Level = LogLevel.Error, Message = "Request {TraceId} failed")]
-    private static partial void LogFailure(ILogger logger, Exception failure, string traceId);
 }

@@ -1,3 +1,5 @@
+using Microsoft.AspNetCore.Http.Features;
+
 namespace Offcuts.Host.Http;
 
 /// <summary>How much an endpoint asks of the processors while its client waits.</summary>
@@ -15,19 +17,39 @@ internal enum HeavyKind
 /// <see cref="Plans.PlanRunner"/> makes one at a time as well; of looks there are as many as processors. A request waits for its turn for a moment, and is then
 /// refused: the same answer for all, and for runs beyond <see cref="HostSettings.PlanQueueLength"/>.
 /// </summary>
-internal sealed class HeavyWork(HostSettings settings) : IDisposable
+internal sealed class HeavyWork(HostSettings settings, ServiceEnd service) : IDisposable
 {
     private const int ComeBackSeconds = 5;
 
     private readonly SemaphoreSlim searches = new(1);
     private readonly SemaphoreSlim looks = new(Environment.ProcessorCount);
+    private int waiting;
 
-    /// <summary>Takes the turn, which ends with what is given.</summary>
+    /// <summary>How many requests wait for their turn.</summary>
+    public int Waiting => waiting;
+
+    /// <summary>
+    /// Takes the turn of a request once it is read and known to be right: what is wrong is refused at once, and who sends slowly keeps nobody waiting. It lasts until the answer
+    /// has ended, also that of a stream. Gives what ends the work: nobody waits for the answer any more, or the service stops.
+    /// </summary>
     /// <exception cref="RefusedException">It did not come to its turn in time.</exception>
-    public async Task<IDisposable> EnterAsync(HeavyKind kind, CancellationToken cancellationToken)
+    public async Task<CancellationToken> EnterAsync(HeavyKind kind, HttpContext context)
     {
         var free = kind == HeavyKind.Search ? searches : looks;
-        return await free.WaitAsync(settings.HeavyPatience, cancellationToken) ? new Turn(free) : throw TooMany("Other requests keep the service busy");
+        Interlocked.Increment(ref waiting);
+        try
+        {
+            if (!await free.WaitAsync(settings.HeavyPatience, context.RequestAborted))
+            {
+                throw TooMany("Other requests keep the service busy");
+            }
+        }
+        finally
+        {
+            Interlocked.Decrement(ref waiting);
+        }
+
+        return context.Features.GetRequiredFeature<HeavyTurn>().Begin(free, CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, service.Stopping));
     }
 
     /// <summary>The answer to what is too much.</summary>
@@ -40,31 +62,36 @@ internal sealed class HeavyWork(HostSettings settings) : IDisposable
         searches.Dispose();
         looks.Dispose();
     }
+}
 
-    private sealed class Turn(SemaphoreSlim free) : IDisposable
+/// <summary>The turn of one request, if it has taken one.</summary>
+internal sealed class HeavyTurn : IDisposable
+{
+    private SemaphoreSlim? taken;
+    private CancellationTokenSource? end;
+
+    /// <summary>Notes what is to be given back when the answer has ended.</summary>
+    public CancellationToken Begin(SemaphoreSlim free, CancellationTokenSource ends)
     {
-        public void Dispose() => free.Release();
+        (taken, end) = (free, ends);
+        return ends.Token;
+    }
+
+    public void Dispose()
+    {
+        end?.Dispose();
+        taken?.Release();
     }
 }
 
-/// <summary>Lets the requests of endpoints that say so have their turns.</summary>
+/// <summary>Ends the turns of requests with their answers.</summary>
 internal static class HeavyEndpoints
 {
-    /// <summary>The endpoint is answered in its turn.</summary>
-    public static void IsHeavy(this IEndpointConventionBuilder endpoint, HeavyKind kind) => endpoint.WithMetadata(new Mark(kind));
-
-    /// <summary>Between routing and the endpoints. A turn lasts until the answer has ended, also that of a stream.</summary>
-    public static void UseHeavyWork(this IApplicationBuilder app)
+    /// <summary>Before the endpoints.</summary>
+    public static void UseHeavyWork(this IApplicationBuilder app) => app.Use(async (context, next) =>
     {
-        var work = app.ApplicationServices.GetRequiredService<HeavyWork>();
-        app.Use((context, next) => context.GetEndpoint()?.Metadata.GetMetadata<Mark>() is { } mark ? InTurnAsync(context, next, work, mark.Kind) : next(context));
-    }
-
-    private static async Task InTurnAsync(HttpContext context, RequestDelegate next, HeavyWork work, HeavyKind kind)
-    {
-        using var turn = await work.EnterAsync(kind, context.RequestAborted);
+        using var turn = new HeavyTurn();
+        context.Features.Set(turn);
         await next(context);
-    }
-
-    private sealed record Mark(HeavyKind Kind);
+    });
 }

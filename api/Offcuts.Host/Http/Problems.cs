@@ -33,6 +33,9 @@ internal static partial class Problems
         "plan-rejected", 500, "The auditor rejected a plan",
         "Every plan is checked before anyone sees it, and this one broke a rule. It is not your fault. Report it with the reproduction that the failure names, a file in the service's data folder.");
 
+    private static readonly ProblemKind Stopping = new(
+        "stopping", 503, "The service is stopping", "What was asked ended with it; nothing of it was kept. Ask again when the service runs.");
+
     public static IReadOnlyList<ProblemKind> Kinds { get; } =
     [
         new("invalid", 400, "The request cannot be right", "Each entry of errors names a place in the request and how to mend it."),
@@ -44,6 +47,7 @@ internal static partial class Problems
         new("too-many-requests", 429, "Too much is asked at once", "Wait as long as the Retry-After header says and ask again."),
         new("busy", 503, "The database is busy", "Another process holds the database. Wait as long as the Retry-After header says and ask again."),
         new("not-writable", 507, "The database cannot be written", "Make room on the disk that holds the database, or make its folder writable; nothing of the request was kept."),
+        Stopping,
         Internal,
         Damaged,
         Rejected,
@@ -52,12 +56,13 @@ internal static partial class Problems
     public static void UseProblems(this IApplicationBuilder app)
     {
         var log = app.ApplicationServices.GetRequiredService<ILoggerFactory>().CreateLogger(typeof(Problems));
-        app.Use((context, next) => AnswerAsync(context, next, log));
+        var service = app.ApplicationServices.GetRequiredService<ServiceEnd>();
+        app.Use((context, next) => AnswerAsync(context, next, log, service.Stopping));
     }
 
     public static void MapProblemPages(this IEndpointRouteBuilder app) => app.MapMethods("/problems/{slug}", ["GET", "HEAD"], GetPage);
 
-    private static async Task AnswerAsync(HttpContext context, RequestDelegate next, ILogger log)
+    private static async Task AnswerAsync(HttpContext context, RequestDelegate next, ILogger log, CancellationToken stopping)
     {
         try
         {
@@ -66,6 +71,10 @@ internal static partial class Problems
             {
                 await WriteAsync(context, KindOf(context.Response.StatusCode), $"{context.Request.Method} {context.Request.Path} cannot be answered.", []);
             }
+        }
+        catch (OperationCanceledException) when (stopping.IsCancellationRequested && context is { RequestAborted.IsCancellationRequested: false, Response.HasStarted: false })
+        {
+            await WriteAsync(context, Stopping, "The service is stopping: ask again when it runs.", []);
         }
         catch (Exception fault)
         {
@@ -90,10 +99,15 @@ internal static partial class Problems
         }
     }
 
-    /// <summary>The problem of a fault that comes when the answer has begun already.</summary>
-    public static Problem Of(Exception fault, string traceId)
+    /// <summary>The problem of a fault that comes when the answer has begun already; logged like others if it is for whoever runs the service.</summary>
+    public static Problem Of(Exception fault, string traceId, ILogger log)
     {
         var told = Told.Of(fault);
+        if (told.IsLogged)
+        {
+            LogFailure(log, fault, traceId);
+        }
+
         return Of(told.Kind, told.Detail, told.Faults, traceId);
     }
 

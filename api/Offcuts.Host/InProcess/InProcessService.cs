@@ -34,6 +34,7 @@ public sealed class InProcessService : IAsyncDisposable
         // What the routing reports its choices to; a host has one.
         collection.AddSingleton(new DiagnosticListener("Microsoft.AspNetCore"));
         collection.AddSingleton(_ => opening.GetAwaiter().GetResult()).AddOffcuts(settings);
+        collection.AddSingleton(new ServiceEnd(streams.Stopping));
         services = collection.BuildServiceProvider();
         var app = new ApplicationBuilder(services);
         app.UseProblems();

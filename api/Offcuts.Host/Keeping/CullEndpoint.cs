@@ -13,14 +13,15 @@ namespace Offcuts.Host.Keeping;
 
 /// <summary><c>/v1/cull</c>: what the shop may let go.</summary>
 internal sealed class CullEndpoint(
-    BoardStore boards, DesignStore designs, PlaceStore places, StoredOffers offers, Workshop workshop, Expiry expiry, TimeProvider clock)
+    BoardStore boards, DesignStore designs, PlaceStore places, StoredOffers offers, Workshop workshop, Expiry expiry, TimeProvider clock, HeavyWork work)
 {
     public static void Map(IEndpointRouteBuilder app) =>
-        app.MapMethods("/v1/cull", ["GET", "HEAD"], (HttpRequest request, CullEndpoint cull) => TypedResults.Ok(cull.Answer(request.Query))).IsHeavy(HeavyKind.Look);
+        app.MapMethods("/v1/cull", ["GET", "HEAD"], async (HttpContext context, CullEndpoint cull) => TypedResults.Ok(await cull.AnswerAsync(context)));
 
-    private CullRecord Answer(IQueryCollection query)
+    private async Task<CullRecord> AnswerAsync(HttpContext context)
     {
-        var (top, free, oldDays) = CullRequest.Read(query);
+        var (top, free, oldDays) = CullRequest.Read(context.Request.Query);
+        await work.EnterAsync(HeavyKind.Look, context);
         expiry.Run();
         var (shop, catalogue) = workshop.Now();
         var (saved, unreadable) = Designs(shop, catalogue);

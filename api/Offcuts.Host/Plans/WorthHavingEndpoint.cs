@@ -16,11 +16,11 @@ internal static class WorthHavingEndpoint
     private const int MostBudget = 20_000;
     private const int UsualBudget = 6_000;
 
-    public static void MapWorthHaving(this IEndpointRouteBuilder app) => app.MapMethods("/v1/plans/{id}/worth-having", ["GET", "HEAD"], GetAsync).IsHeavy(HeavyKind.Search);
+    public static void MapWorthHaving(this IEndpointRouteBuilder app) => app.MapMethods("/v1/plans/{id}/worth-having", ["GET", "HEAD"], GetAsync);
 
-    private static async Task<Ok<WorthHavingList>> GetAsync(string id, HttpRequest request, PlanStore store, Workshop workshop, AuditedPlanner planner, CancellationToken cancellationToken)
+    private static async Task<Ok<WorthHavingList>> GetAsync(string id, HttpContext context, PlanStore store, Workshop workshop, AuditedPlanner planner, HeavyWork work)
     {
-        var reader = new FieldReader(request.Query, ["budgetMs"]);
+        var reader = new FieldReader(context.Request.Query, ["budgetMs"]);
         var budget = reader.Whole("budgetMs", LeastBudget, MostBudget) ?? UsualBudget;
         reader.Faults.ThrowIfAny();
         var run = PlanEndpoints.FindRun(id, store);
@@ -31,10 +31,11 @@ internal static class WorthHavingEndpoint
 
         var catalogue = workshop.Catalogue();
         var earlier = EarlierPlans.Read(run, catalogue);
+        var end = await work.EnterAsync(HeavyKind.Search, context);
         var limits = new PlanLimits(TimeSpan.FromMilliseconds(budget), run.Asked.Seed);
         var found = await Task.Factory.StartNew(
-            () => Planner.WorthHaving(earlier.Problem, earlier.Plan, limits, Tried, planner.Solve, cancellationToken), cancellationToken, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-        cancellationToken.ThrowIfCancellationRequested();
+            () => Planner.WorthHaving(earlier.Problem, earlier.Plan, limits, Tried, planner.Solve, end), end, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        end.ThrowIfCancellationRequested();
         var currency = earlier.Problem.Shop.Currency;
         return TypedResults.Ok(new WorthHavingList(run.Asked.Id, currency, [.. found.Select(each => new WorthHavingRecord(
             Words.Of(each.Kind), each.Species, catalogue.NameOf(each.Species), Words.Of(each.Surface), ShopMapping.ToRecord(each.Size),

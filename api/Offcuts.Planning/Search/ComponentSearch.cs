@@ -43,7 +43,7 @@ internal sealed class ComponentSearch
     private readonly Random random;
     private readonly WarmStart warm;
     private readonly List<double[]> boundDuals = [];
-    private readonly Dictionary<long, double?> worthBounds = [];
+    private readonly Dictionary<long, double> worthBounds = [];
 
     // The part of its time that branching on the purchases gets.
     private double eagerness = 1;
@@ -289,9 +289,16 @@ internal sealed class ComponentSearch
             return 0;
         }
 
-        if (!worthBounds.TryGetValue(mostMoney, out var bound))
+        if (worthBounds.TryGetValue(mostMoney, out var known))
         {
-            worthBounds.Add(mostMoney, bound = new WorthBound(Model, mostMoney).Of(hand.Patterns(), clock, time));
+            return known;
+        }
+
+        // What there was no time for may be asked again with more.
+        var bound = new WorthBound(Model, mostMoney).Of(hand.Patterns(), clock, time);
+        if (bound is { } found)
+        {
+            worthBounds.Add(mostMoney, found);
         }
 
         return bound;

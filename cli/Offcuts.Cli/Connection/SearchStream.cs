@@ -13,7 +13,8 @@ internal static class SearchStream
     /// <param name="answer">The answer as JSON.</param>
     /// <param name="show">Told how far it is.</param>
     /// <param name="cancellationToken">Gives it up.</param>
-    /// <exception cref="CliException">The search failed on the way.</exception>
+    /// <exception cref="ProblemException">The search failed on the way.</exception>
+    /// <exception cref="CliException">The server stopped.</exception>
     public static async Task<TAnswer> AnswerAsync<TProgress, TAnswer>(
         Task<Stream> opened, JsonTypeInfo<TProgress> progress, JsonTypeInfo<TAnswer> answer, Action<TProgress> show, CancellationToken cancellationToken)
     {
@@ -37,9 +38,5 @@ internal static class SearchStream
     }
 
     /// <summary>What the event <c>fault</c> says.</summary>
-    public static CliException Fault(string data)
-    {
-        var problem = JsonSerializer.Deserialize(data, ClientJson.Default.Problem)!;
-        return new CliException(problem.Code, problem.Detail);
-    }
+    public static ProblemException Fault(string data) => new(JsonSerializer.Deserialize(data, ClientJson.Default.Problem)!);
 }

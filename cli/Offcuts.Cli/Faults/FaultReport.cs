@@ -38,6 +38,7 @@ internal static class FaultReport
         CliException cli => new(cli.Code, cli.Message),
         OffcutsException own => new(CodeOf(own.Code), Joined(own.Message, [.. own.Faults.Select(fault => Line(FaultNames.InDocument(fault.Pointer, fault.Line), fault.Detail, fault.Line))])),
         ApiException answer => Of(answer, command),
+        ProblemException told => Of(told.Problem, "", fault => FaultNames.OnCommandLine(fault.Pointer, command)),
         OperationCanceledException when signals.ExitedBy is { } code =>
             new(code == ExitCode.Terminated ? "terminated" : "interrupted", "Stopped before it was done; nothing further was changed."),
         OperationCanceledException => new("unreachable", "The server did not answer in time. Try again, or see 'offcuts status'."),
@@ -53,8 +54,7 @@ internal static class FaultReport
     {
         if (ProblemIn(answer) is { } problem)
         {
-            return new(problem.Type, problem.Code,
-                NameOf(answer) + Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(Named(fault, answer, command), fault.Detail, fault.Line, fault.Column))]), ExitCode.Of(problem.Code));
+            return Of(problem, NameOf(answer), fault => Named(fault, answer, command));
         }
 
         var asked = answer.RequestMessage.RequestUri!;
@@ -67,6 +67,10 @@ internal static class FaultReport
             ? new("failed", "The server's answer cannot be read: it may be of another version. Compare 'offcuts --version' and 'offcuts status'.")
             : new("failed", string.Create(CultureInfo.InvariantCulture, $"The server answered {(int)answer.StatusCode} to {asked} without saying why. Is it an Offcuts server? Check OFFCUTS_URL or --server."));
     }
+
+    private static Fault Of(Problem problem, string document, Func<ProblemFault, string> named) => new(
+        problem.Type, problem.Code,
+        document + Joined(problem.Detail, [.. problem.Errors.Select(fault => Line(named(fault), fault.Detail, fault.Line, fault.Column))]), ExitCode.Of(problem.Code));
 
     // A fault of a document is found by its file, then by its line.
     private static string NameOf(ApiException answer) =>

@@ -10,7 +10,7 @@ namespace Offcuts.Cli.Commands.Fits;
 internal static class FitStream
 {
     /// <summary>A <see cref="FitProgressRecord"/>, a <see cref="FitRecord"/> or, last, a <see cref="FitEnd"/>. Whoever stops reading ends the ranking.</summary>
-    /// <exception cref="CliException">The ranking failed on the way.</exception>
+    /// <exception cref="ProblemException">The ranking failed on the way.</exception>
     public static async IAsyncEnumerable<object> ReadAsync(IOffcutsApi api, FitQuery query, [EnumeratorCancellation] CancellationToken cancellationToken)
     {
         await using var stream = await api.StreamFitsAsync(query, cancellationToken);
