@@ -24,14 +24,20 @@ internal sealed class PlanningModel
     public bool CountsHandling { get; init; } = true;
 
     /// <summary>The same problem with nothing but worth in the second objective.</summary>
-    public PlanningModel WithoutHandling() => new()
+    public PlanningModel WithoutHandling() => With(Rows, Supplies, countsHandling: false);
+
+    /// <summary>The same boards for other needs, from other supplies.</summary>
+    public PlanningModel With(IReadOnlyList<DemandRow> rows, IReadOnlyList<Supply> supplies) => With(rows, supplies, CountsHandling);
+
+    // What is worked out from rows and boards when it is first asked for is not taken over.
+    private PlanningModel With(IReadOnlyList<DemandRow> rows, IReadOnlyList<Supply> supplies, bool countsHandling) => new()
     {
         Problem = Problem,
-        Rows = Rows,
+        Rows = rows,
         Profiles = Profiles,
         Boards = Boards,
-        Supplies = Supplies,
-        CountsHandling = false,
+        Supplies = supplies,
+        CountsHandling = countsHandling,
     };
 
     public long Kerf => Problem.Shop.Kerf.Ticks;

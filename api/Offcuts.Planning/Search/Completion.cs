@@ -84,13 +84,8 @@ internal sealed class Completion(PlanningModel model, SearchClock clock)
             return null;
         }
 
-        return new PlanningModel
-        {
-            Problem = model.Problem,
-            Rows = [.. model.Rows.Cast<PartRow>().Select(row => row with { Quantity = (int)(Math.Max(0, rest.Need[row.Index]) / row.Units) })],
-            Profiles = model.Profiles,
-            Boards = model.Boards,
-            Supplies = [.. model.Supplies.Select(supply => supply with { Capacity = rest.Left[supply.Index] })],
-        };
+        return model.With(
+            [.. model.Rows.Cast<PartRow>().Select(row => row with { Quantity = (int)(Math.Max(0, rest.Need[row.Index]) / row.Units) })],
+            [.. model.Supplies.Select(supply => supply with { Capacity = rest.Left[supply.Index] })]);
     }
 }
