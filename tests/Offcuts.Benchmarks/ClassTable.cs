@@ -21,14 +21,14 @@ internal static class ClassTable
         ("10000 boards, 60 parts, must buy", seed => RandomShops.Create(seed, Kind(ShopScale.Huge, seed, mustBuy: true))),
     ];
 
-    /// <summary>Plans so many shops of each class, and prints a row for each and one for the class.</summary>
-    public static void Print(int shops, TimeSpan budget, string? only, TextWriter output)
+    /// <summary>Plans the shops of each class with these seeds, and prints a row for each and one for the class.</summary>
+    public static void Print(IReadOnlyList<int> seeds, TimeSpan budget, string? only, TextWriter output)
     {
         output.WriteLine("class                             seed  first s  all s  status           cost      bound   gap %       used      least   gap %  faults");
         var (plans, proved, gaps) = (0, 0, 0.0m);
         foreach (var (name, create) in Classes.Where(each => only is null || each.Name.Contains(only, StringComparison.Ordinal)))
         {
-            var done = Enumerable.Range(1, shops).Select(seed => Row(name, seed, create(seed), budget, output)).ToList();
+            var done = seeds.Select(seed => Row(name, seed, create(seed), budget, output)).ToList();
             Sum(name, done, output);
             plans += done.Count;
             proved += done.Count(plan => plan.IsProved);

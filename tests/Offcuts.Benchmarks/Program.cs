@@ -10,9 +10,9 @@ switch (args)
         RivalTable.Print(50, TimeSpan.FromSeconds(2), Console.Out);
         return 0;
     case [("classes" or "replan") and var name, .. var rest] when rest.Length <= 3:
-        Action<int, TimeSpan, string?, TextWriter> print = name == "classes" ? ClassTable.Print : ReplanTable.Print;
+        Action<IReadOnlyList<int>, TimeSpan, string?, TextWriter> print = name == "classes" ? ClassTable.Print : ReplanTable.Print;
         print(
-            rest.Length > 0 ? int.Parse(rest[0], CultureInfo.InvariantCulture) : 10,
+            Seeds(rest.Length > 0 ? rest[0] : "10"),
             TimeSpan.FromSeconds(rest.Length > 1 ? double.Parse(rest[1], CultureInfo.InvariantCulture) : 10),
             rest.ElementAtOrDefault(2), Console.Out);
         return 0;
@@ -60,10 +60,18 @@ switch (args)
     default:
         await Console.Error.WriteLineAsync(
             """
-            Usage: Offcuts.Benchmarks [table DEMO [FOLDER [MOST [SECONDS]]] | shops | must-buy | classes [SHOPS [SECONDS [NAME]]] | replan [SHOPS [SECONDS [NAME]]] | queue [SHOPS [SECONDS]] | growth [SHOPS] | fit [DESIGNS [BOARDS [in-full]]] | knapsacks FOLDER | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | stretch DEMO [SECONDS [SECONDS]] | startup [self-contained | OFFCUTS HELLO]]
+            Usage: Offcuts.Benchmarks [table DEMO [FOLDER [MOST [SECONDS]]] | shops | must-buy | classes [SHOPS | FIRST..LAST [SECONDS [NAME]]] | replan [SHOPS | FIRST..LAST [SECONDS [NAME]]] | queue [SHOPS [SECONDS]] | growth [SHOPS] | fit [DESIGNS [BOARDS [in-full]]] | knapsacks FOLDER | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | stretch DEMO [SECONDS [SECONDS]] | startup [self-contained | OFFCUTS HELLO]]
             FOLDER holds problems as JSON files, DEMO is db/demo. OFFCUTS and HELLO are two programs; without them both are published with the same options.
             """);
         return 2;
+}
+
+// So many shops, or those from one seed to another.
+static IReadOnlyList<int> Seeds(string text)
+{
+    var ends = text.Split("..").Select(end => int.Parse(end, CultureInfo.InvariantCulture)).ToList();
+    var first = ends.Count > 1 ? ends[0] : 1;
+    return [.. Enumerable.Range(first, ends[^1] - first + 1)];
 }
 
 static OverviewTable Overview(string demo, string[] rest) => new(

@@ -19,13 +19,13 @@ internal static class ReplanTable
     ];
 
     /// <summary>Plans so many shops of each class again, both ways.</summary>
-    public static void Print(int shops, TimeSpan budget, string? only, TextWriter output)
+    public static void Print(IReadOnlyList<int> seeds, TimeSpan budget, string? only, TextWriter output)
     {
         output.WriteLine("                                       from the plan before                                 from nothing");
         output.WriteLine("class                             seed  first s  best s  all s        cost  first cost   kept  first s  best s  all s        cost  first cost   kept  faults");
         foreach (var (name, scale, mustBuy) in Classes.Where(each => only is null || each.Name.Contains(only, StringComparison.Ordinal)))
         {
-            var rows = Enumerable.Range(1, shops).Select(seed => Row(name, seed, Create(seed, scale, mustBuy), budget, output)).OfType<(Replanned Warm, Replanned Cold)>().ToList();
+            var rows = seeds.Select(seed => Row(name, seed, Create(seed, scale, mustBuy), budget, output)).OfType<(Replanned Warm, Replanned Cold)>().ToList();
             output.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
                 $"{name,-32}   all: {Sum([.. rows.Select(row => row.Warm)])}; from nothing {Sum([.. rows.Select(row => row.Cold)])}; dearer {rows.Count(row => row.Warm.Cost > row.Cold.Cost)}, cheaper {rows.Count(row => row.Warm.Cost < row.Cold.Cost)} of {rows.Count}"));

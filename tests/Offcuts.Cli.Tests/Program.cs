@@ -49,6 +49,9 @@ public sealed partial class Program : IDisposable
         start.Environment.Remove("NO_COLOR");
         start.Environment["XDG_DATA_HOME"] = Path.Combine(Folder, "data");
         start.Environment["TERM"] = "xterm-256color";
+
+        // Hundreds of short commands: they start a fifth sooner with loops compiled quickly first.
+        start.Environment["DOTNET_TC_QuickJitForLoops"] = "1";
         start.Environment["OFFCUTS_PROGRAM"] = Path.Combine(AppContext.BaseDirectory, "offcuts");
         foreach (var (name, value) in environment ?? [])
         {

@@ -51,9 +51,14 @@ internal sealed record StripRoom(int Area, IReadOnlyList<FreeStrip> Strips, long
         return new FreeStrip(section, band, [.. cuts.Select(cut => cut.Row)], cuts[0].Net, family.Narrowest, Math.Max(cuts[0].Net, family.Widest));
     }
 
-    /// <summary>The pattern with other net widths of its strips, in the order of <see cref="Of"/>.</summary>
+    /// <summary>The pattern with other net widths of its strips, in the order of <see cref="Of"/>: the same if none differs, else one that no earlier plan has cut.</summary>
     public static Pattern With(PlanningModel model, Pattern pattern, IReadOnlyList<StripRoom> rooms, IReadOnlyList<long> nets)
     {
+        if (rooms.SelectMany(room => room.Strips).Select(strip => strip.Net).SequenceEqual(nets))
+        {
+            return pattern;
+        }
+
         var areas = pattern.Areas.ToArray();
         foreach (var (at, (room, strip)) in rooms.SelectMany(room => room.Strips, (room, strip) => (room, strip)).Index())
         {
@@ -64,7 +69,7 @@ internal sealed record StripRoom(int Area, IReadOnlyList<FreeStrip> Strips, long
             }
         }
 
-        return PatternFactory.Kept(model, PatternFactory.Create(model, pattern.Board, pattern.Division, areas), pattern.Earlier);
+        return PatternFactory.Create(model, pattern.Board, pattern.Division, areas);
     }
 
     private static Section Changed(Section section, bool ripFirst, int at, long more) => ripFirst
