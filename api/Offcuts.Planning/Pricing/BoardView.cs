@@ -22,6 +22,14 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
     public IEnumerable<(BoardType Board, double Value)> Values(PriceList prices, BoardType[] among) =>
         Opened(prices, among).Select(board => (board, pricer.BestValue(board)));
 
+    /// <summary>The best value of any pattern of each of the boards; nothing more can be asked at these prices.</summary>
+    public List<(BoardType Board, double Value)> AllValues(PriceList prices)
+    {
+        List<(BoardType, double)> values = [.. Values(prices, boards)];
+        pricer.Forget();
+        return values;
+    }
+
     /// <summary>The boards, each when the pricer is ready for it.</summary>
     private IEnumerable<BoardType> Opened(PriceList prices, BoardType[] among)
     {
@@ -61,6 +69,7 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
             found.AddRange(patterns.Select(near => new NearArea(near.Made, near.Value, new AreaPattern(board, view.RipFirst, pricer.SectionsOf(near)))));
         }
 
+        pricer.Forget();
         return found;
     }
 
@@ -107,6 +116,12 @@ internal sealed class BoardView(PlanningModel model, OrientedProfile view, Board
             {
                 priced.Found.AddRange(Variants(board, prices, cost));
             }
+        }
+
+        // Areas of boards are read back once all are priced.
+        if (priced.Areas.Count == 0)
+        {
+            pricer.Forget();
         }
 
         return priced;

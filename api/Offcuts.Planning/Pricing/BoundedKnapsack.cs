@@ -37,6 +37,14 @@ internal sealed class BoundedKnapsack
         }
     }
 
+    /// <summary>Lets go of its memory, and of what was solved for.</summary>
+    public void Forget()
+    {
+        (best, taken, capacity) = ([], [], -1);
+        bundles.Clear();
+        bundles.TrimExcess();
+    }
+
     /// <summary>Starts without items.</summary>
     public void Clear(int most, bool trace)
     {

@@ -167,7 +167,7 @@ internal sealed class PatternPricer
     {
         var bounding = Bounding;
         var each = new List<(BoardType Board, double Value)>[bounding.Count];
-        Each(bounding, index => each[index] = [.. bounding[index].Values(prices, bounding[index].Boards)]);
+        Each(bounding, index => each[index] = bounding[index].AllValues(prices));
         var values = new Dictionary<BoardType, double>();
         foreach (var (board, value) in each.SelectMany(view => view))
         {
@@ -186,7 +186,7 @@ internal sealed class PatternPricer
         var best = new double[model.Boards.Count];
         var bounding = Bounding;
         var each = new List<(BoardType Board, double Value)>[bounding.Count];
-        Each(bounding, index => each[index] = [.. bounding[index].Values(prices, bounding[index].Boards)]);
+        Each(bounding, index => each[index] = bounding[index].AllValues(prices));
         foreach (var (board, value) in each.SelectMany(view => view).Where(entry => entry.Board.Whole is null))
         {
             best[board.Index] = Math.Max(best[board.Index], value);

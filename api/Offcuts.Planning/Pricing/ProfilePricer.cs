@@ -63,6 +63,23 @@ internal sealed partial class ProfilePricer
         PrepareSections(view.SecondCapacity(mostSecond));
     }
 
+    /// <summary>
+    /// Lets go of everything that <see cref="Prepare"/> and <see cref="Open"/> solved for. A large shop has hundreds of pricers, and of most of them only a few
+    /// patterns or values are wanted at a time: together what they keep would be most of the search's memory.
+    /// </summary>
+    public void Forget()
+    {
+        foreach (var knapsack in new[] { runKnapsack, acrossKnapsack, boardKnapsack })
+        {
+            knapsack.Forget();
+        }
+
+        (run, across, beside, leaderless, runSteps, contents, leaders, boardSteps) = ([], [], [], [], [], [], [], []);
+        (openMix, openRest) = (null, null);
+        mixes.Clear();
+        nearRuns.Clear();
+    }
+
     // A blank that gives several pieces counts for no more of them than are needed.
     private double ValueOf(BlankOption blank)
     {

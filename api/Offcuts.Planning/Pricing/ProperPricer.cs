@@ -50,6 +50,7 @@ internal sealed class ProperPricer(PlanningModel model, OrientedProfile view)
             Meet(SectionProgram.Choose([.. sections.Values], view.FirstOf(board) + view.Kerf, view.Kerf, prices));
         }
 
+        inner.Forget();
         return pattern;
 
         void Meet(List<Section> met)
@@ -95,6 +96,7 @@ internal sealed class ProperPricer(PlanningModel model, OrientedProfile view)
             }
         }
 
+        inner.Forget();
         return (best, at);
     }
 
