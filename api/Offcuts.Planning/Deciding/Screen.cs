@@ -114,7 +114,7 @@ internal static class Screen
             var key = part.Key;
             if (!components.TryGetValue(key, out var component))
             {
-                var search = new ComponentSearch(model, clock, seed, () => { });
+                var search = new ComponentSearch(model, null, null, clock, seed, () => { });
                 search.Start();
                 foreach (var other in components.Values)
                 {

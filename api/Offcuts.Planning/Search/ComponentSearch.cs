@@ -29,8 +29,10 @@ internal sealed class ComponentSearch
     private const double LittleProgress = 0.9;
     private const double LeastEagerness = 0.125;
 
-    /// <summary>With more patterns the program over all of them takes longer than it is worth.</summary>
+    /// <summary>With more patterns the program over all of them takes longer than it is worth; of few boards more are worth it, and more time.</summary>
     private const int MostForWhole = 400;
+    private const int MostForWholeOfFew = 2000;
+    private const int FewBoards = 30;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
     private readonly PurchaseProgram program;
@@ -42,6 +44,8 @@ internal sealed class ComponentSearch
     private readonly Action improved;
     private readonly Random random;
     private readonly WarmStart warm;
+    private readonly Wanted? wanted;
+    private readonly PaidCores? cores;
     private readonly List<double[]> boundDuals = [];
     private readonly Dictionary<long, double> worthBounds = [];
 
@@ -51,12 +55,23 @@ internal sealed class ComponentSearch
     private double[] boardDuals = [];
     private double leastMissing;
     private PatternTransfer? transfer;
+    private PaidCore? core;
+
+    // The core's best plan, and what it spends.
+    private (IReadOnlyList<(Pattern Pattern, int Count)> Cuts, long Money)? paid;
     private bool hasDived;
     private bool hasStartedFromNothing;
 
-    public ComponentSearch(PlanningModel model, SearchClock clock, int seed, Action improved)
+    /// <param name="model">The component.</param>
+    /// <param name="wanted">What it is to make; null if its paid core is not to be searched apart.</param>
+    /// <param name="cores">The searches for the cores of all components; null likewise.</param>
+    /// <param name="clock">Limits the time.</param>
+    /// <param name="seed">Of the dice.</param>
+    /// <param name="improved">Called when there is a better plan or bound.</param>
+    public ComponentSearch(PlanningModel model, Wanted? wanted, PaidCores? cores, SearchClock clock, int seed, Action improved)
     {
         random = new Random(seed);
+        (this.wanted, this.cores) = (wanted, cores);
         Model = model;
         this.clock = clock;
         this.improved = improved;
@@ -193,11 +208,51 @@ internal sealed class ComponentSearch
         // Where the money is settled beforehand, the dives are for the worth.
         hasDived = true;
         var isSettled = IsProved;
+        OpenCore();
+        if (SpendsAsCore)
+        {
+            // The money is the core's affair, and dives for the worth can wait until that is settled.
+            return;
+        }
+
         Sharpen();
         if (isSettled || !IsProved)
         {
             DiveTwice(0);
         }
+    }
+
+    /// <summary>Whether the best plan spends no more than its paid core does: whoever spends less, spends less on that.</summary>
+    public bool SpendsAsCore => paid is not null && Best?.Money == paid.Value.Money;
+
+    /// <summary>Where only a small part of the component costs money: that part by itself.</summary>
+    private void OpenCore()
+    {
+        if (wanted is null || cores is null || boundDuals.Count == 0 || IsProved || Best is not { IsComplete: true } || clock.IsNearlyOver)
+        {
+            return;
+        }
+
+        core = PaidCore.Of(Model, wanted, boundDuals[^1], pricer, cores);
+        core?.Begin();
+        TakeCore();
+    }
+
+    /// <summary>Takes over what the search of the core knows: its bound, and its plan with the rest made of what is left.</summary>
+    private void TakeCore()
+    {
+        Bound = Math.Max(Bound, core?.Bound ?? 0);
+        if (core?.Money is { } money && (paid is null || money < paid.Value.Money) && core.Cuts() is { } cuts)
+        {
+            paid = (cuts, money);
+            hand.Offer(GreedyStart.Run(Model, pricer, clock, cuts, hand.Keep));
+            if (Best is { IsComplete: true } best && best.Money > money)
+            {
+                hand.Offer(new Rebuilding(Model, pricer, hand.Patterns(), clock, hand.Keep).Run(cuts, best, PoolGoal.Money, random));
+            }
+        }
+
+        improved();
     }
 
     /// <summary>Where few totals are possible: whether there is a plan for the least of them that the bound allows.</summary>
@@ -221,7 +276,12 @@ internal sealed class ComponentSearch
     /// <summary>Branches on the purchases until the bound reaches <paramref name="known"/> or a part of the time given is over: a smaller part where branching brought little.</summary>
     public void RaiseBound(long known, TimeSpan share)
     {
-        if (!IsProved && known > RoundedBound)
+        if (core is { IsProved: false } && !IsProved)
+        {
+            core.Raise(known, share);
+            TakeCore();
+        }
+        else if (!IsProved && known > RoundedBound)
         {
             var gap = known - Bound;
             Bound = Math.Max(Bound, tree.Raise(hand.Patterns(), Bound, known, share * eagerness));
@@ -238,6 +298,16 @@ internal sealed class ComponentSearch
             return;
         }
 
+        if (core is { IsProved: false } && !IsProved)
+        {
+            core.Deepen(round);
+            TakeCore();
+            if (IsProved || SpendsAsCore)
+            {
+                return;
+            }
+        }
+
         if (Best is { IsComplete: false } lacking)
         {
             hand.Offer(new Dive(Model, pricer, hand.Patterns(), clock, hand.Keep).Run(Best, round + 2, random));
@@ -251,14 +321,17 @@ internal sealed class ComponentSearch
             DiveTwice(round + 1);
         }
 
-        if (round % 3 == 0 && !IsProved && hand.Count < MostForWhole && Best is { IsComplete: true } best)
+        var few = Model.Boards.Count <= FewBoards;
+        if (round % 3 == 0 && !IsProved && hand.Count < (few ? MostForWholeOfFew : MostForWhole) && Best is { IsComplete: true } best)
         {
             Enrich();
-            hand.Offer(PoolProgram.Solve(Model, hand.Patterns(), new Remainder(Model), [], best.Money, PoolGoal.Money, best, clock, TimeSpan.FromSeconds(1)));
+            hand.Offer(PoolProgram.Solve(Model, hand.Patterns(), new Remainder(Model), [], best.Money, PoolGoal.Money, best, clock, few ? Shorter(TimeSpan.FromSeconds(2), clock.Left / 5) : TimeSpan.FromSeconds(1)));
         }
 
         Rebuild(RebuildsPerRound, PoolGoal.Money);
     }
+
+    private static TimeSpan Shorter(TimeSpan one, TimeSpan other) => one < other ? one : other;
 
     private void Enrich()
     {
@@ -269,6 +342,12 @@ internal sealed class ComponentSearch
     /// <summary>Least worth for the same money.</summary>
     public void Polish()
     {
+        if (SpendsAsCore)
+        {
+            // Its last plan was made whole in haste.
+            DiveTwice(0);
+        }
+
         Relay();
         for (var (round, before) = (0, (Solution?)null); round < MostPolishRounds && Best != before && Best is { IsComplete: true, Cuts.Count: > 0 } best && !clock.IsOver; round++)
         {
@@ -354,7 +433,8 @@ internal sealed class ComponentSearch
         {
             var met = new List<Pattern>();
             var dive = new Dive(Model, pricing, known, clock, Meet);
-            var dived = Mended(dive, dive.Run(discrepancies + n == 0 ? null : best, discrepancies + n, dice), pricing, Meet);
+            var begun = n > 0 || SpendsAsCore ? paid?.Cuts : null;
+            var dived = Mended(dive, dive.Run(discrepancies + n == 0 && paid is null ? null : best, discrepancies + n, dice, begun), pricing, Meet);
             if (target is { } least && new Completion(Model, clock).Run(dive.Cuts, most, least, [.. known, .. met]) is { } completed)
             {
                 return [completed];

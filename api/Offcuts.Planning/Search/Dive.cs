@@ -35,9 +35,9 @@ internal sealed class Dive(
 
     /// <summary>
     /// One dive; null if time ran out or it cannot beat the incumbent. <paramref name="discrepancies"/> says how often the
-    /// second choice is taken instead of the first, as <paramref name="random"/> decides where.
+    /// second choice is taken instead of the first, as <paramref name="random"/> decides where. It goes on from what is <paramref name="begun"/>.
     /// </summary>
-    public Solution? Run(Solution? incumbent, int discrepancies, Random random)
+    public Solution? Run(Solution? incumbent, int discrepancies, Random random, IReadOnlyList<(Pattern Pattern, int Count)>? begun = null)
     {
         using var master = new MasterProblem(model, CostWeights.Blend(model));
         var rest = new Remainder(model);
@@ -48,6 +48,11 @@ internal sealed class Dive(
         foreach (var pattern in pool)
         {
             master.Add(pattern);
+        }
+
+        if (begun is { Count: > 0 })
+        {
+            Fix(begun);
         }
 
         while (!rest.IsCovered)
@@ -70,7 +75,14 @@ internal sealed class Dive(
                 break;
             }
 
-            foreach (var (pattern, count) in chosen)
+            Fix(chosen);
+        }
+
+        return new Solution(model, cuts);
+
+        void Fix(IEnumerable<(Pattern Pattern, int Count)> taken)
+        {
+            foreach (var (pattern, count) in taken)
             {
                 rest.Take(pattern, count);
                 cuts.Add((pattern, count));
@@ -79,8 +91,6 @@ internal sealed class Dive(
 
             master.SetRemainder(rest);
         }
-
-        return new Solution(model, cuts);
     }
 
     private static List<(Pattern Pattern, int Count)> Choose(MasterProblem master, Remainder rest, ref int discrepancies, Random random)

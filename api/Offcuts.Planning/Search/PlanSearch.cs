@@ -20,8 +20,12 @@ internal sealed class PlanSearch(
 
     /// <summary>The part of the time left in which the worth is bounded.</summary>
     private const double WorthShare = 0.4;
+
+    /// <summary>The part of the time that is kept for what a paid core leaves.</summary>
+    private const double RestShare = 0.12;
     private readonly ModelBuilder builder = new(problem);
     private readonly Dictionary<string, ComponentSearch> components = new(StringComparer.Ordinal);
+    private readonly PaidCores cores = new(clock, limits.Seed);
     private List<ScenarioPlan> scenarios = [];
 
     // Choices for all of which no plan was found, though none is known to be impossible: what they would cost still bounds the money.
@@ -159,7 +163,7 @@ internal sealed class PlanSearch(
         {
             if (!components.TryGetValue(part.Key, out var search))
             {
-                search = new ComponentSearch(builder.Build(part), clock, limits.Seed, Improved);
+                search = new ComponentSearch(builder.Build(part), part, cores, clock, limits.Seed, Improved);
                 components.Add(part.Key, search);
             }
 
@@ -287,7 +291,7 @@ internal sealed class PlanSearch(
     private void Deepen()
     {
         var idle = 0;
-        for (var round = 0; idle < MostIdleRounds && !IsProved && !clock.IsNearlyOver; round++)
+        for (var round = 0; idle < MostIdleRounds && !IsProved && !clock.IsNearlyOver && !IsTimeForTheRest(); round++)
         {
             var before = (winner?.Money, winner?.Worth, Bound());
             foreach (var component in Contenders().SelectMany(scenario => scenario.Components).Distinct().Where(component => !component.IsProved).ToList())
@@ -298,6 +302,18 @@ internal sealed class PlanSearch(
             Raise(share: 8);
             idle = before == (winner?.Money, winner?.Worth, Bound()) ? idle + 1 : 0;
         }
+    }
+
+    /// <summary>Whether what the paid core of a component leaves to be made, so far made in haste, needs the time that is left.</summary>
+    private bool IsTimeForTheRest()
+    {
+        var isTime = clock.Left < limits.Budget * RestShare && winner!.Components.Any(component => component.SpendsAsCore);
+        if (isTime)
+        {
+            clock.NoteCutShort();
+        }
+
+        return isTime;
     }
 
     private void Polish()
