@@ -33,6 +33,11 @@ internal sealed class ComponentSearch
     private const int MostForWhole = 400;
     private const int MostForWholeOfFew = 2000;
     private const int FewBoards = 30;
+
+    /// <summary>From so many boards on the paid core is searched before the linear programs, for a part of the time left and so many rounds.</summary>
+    private const int ManyBoards = 1000;
+    private const int EarlyShare = 4;
+    private const int EarlyRounds = 6;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
     private readonly PurchaseProgram program;
@@ -165,6 +170,11 @@ internal sealed class ComponentSearch
         }
 
         IsRelaxed = true;
+        if (Model.Boards.Count >= ManyBoards)
+        {
+            SearchCoreEarly();
+        }
+
         using var master = new MasterProblem(Model, CostWeights.Blend(Model));
         foreach (var pattern in hand.Patterns())
         {
@@ -208,7 +218,11 @@ internal sealed class ComponentSearch
         // Where the money is settled beforehand, the dives are for the worth.
         hasDived = true;
         var isSettled = IsProved;
-        OpenCore();
+        if (boundDuals.Count > 0 && PaidCore.Priced(Model, boundDuals[^1]) is var priced && core?.Has(priced) != true)
+        {
+            OpenCore(priced);
+        }
+
         if (SpendsAsCore)
         {
             // The money is the core's affair, and dives for the worth can wait until that is settled.
@@ -226,16 +240,39 @@ internal sealed class ComponentSearch
     public bool SpendsAsCore => paid is not null && Best?.Money == paid.Value.Money;
 
     /// <summary>Where only a small part of the component costs money: that part by itself.</summary>
-    private void OpenCore()
+    private void OpenCore(IReadOnlySet<string> priced)
     {
-        if (wanted is null || cores is null || boundDuals.Count == 0 || IsProved || Best is not { IsComplete: true } || clock.IsNearlyOver)
+        if (wanted is null || cores is null || IsProved || Best is not { IsComplete: true } || clock.IsNearlyOver)
         {
             return;
         }
 
-        core = PaidCore.Of(Model, wanted, boundDuals[^1], pricer, cores);
+        (core, paid) = (PaidCore.Of(Model, wanted, priced, pricer, cores), null);
         core?.Begin();
         TakeCore();
+    }
+
+    /// <summary>Of very many boards the linear program takes seconds: what only bought ones can make is searched before.</summary>
+    private void SearchCoreEarly()
+    {
+        var until = clock.Elapsed + (clock.Left / EarlyShare);
+        if (Best is { IsComplete: true, Money: > 0 })
+        {
+            OpenCore(PaidCore.OnlyBought(Model));
+        }
+
+        for (var round = 0; round < EarlyRounds && core is { IsProved: false } && !IsProved; round++)
+        {
+            if (clock.Elapsed > until)
+            {
+                clock.NoteCutShort();
+                break;
+            }
+
+            core.Raise(Best!.Money, (until - clock.Elapsed) / 2);
+            core.Deepen(round);
+            TakeCore();
+        }
     }
 
     /// <summary>Takes over what the search of the core knows: its bound, and its plan with the rest made of what is left.</summary>
@@ -339,15 +376,19 @@ internal sealed class ComponentSearch
         hand.Keep(new Enrichment(Model, pricer, clock).Run(duals, boardDuals, new Remainder(Model), times, random));
     }
 
-    /// <summary>Least worth for the same money.</summary>
-    public void Polish()
+    /// <summary>What the paid core leaves to be made, so far made in haste, made better.</summary>
+    public void MakeTheRest()
     {
         if (SpendsAsCore)
         {
-            // Its last plan was made whole in haste.
             DiveTwice(0);
         }
+    }
 
+    /// <summary>Least worth for the same money.</summary>
+    public void Polish()
+    {
+        MakeTheRest();
         Relay();
         for (var (round, before) = (0, (Solution?)null); round < MostPolishRounds && Best != before && Best is { IsComplete: true, Cuts.Count: > 0 } best && !clock.IsOver; round++)
         {

@@ -15,25 +15,34 @@ internal sealed class PaidCore
     /// <summary>A price of a row, in minor units, that may be an error of rounding.</summary>
     private const double Trifle = 1e-4;
     private readonly List<ComponentSearch> parts;
+    private readonly IReadOnlySet<string> names;
     private readonly PatternTransfer transfer;
 
-    private PaidCore(PlanningModel model, List<ComponentSearch> parts)
+    private PaidCore(PlanningModel model, IReadOnlySet<string> names, List<ComponentSearch> parts)
     {
-        this.parts = parts;
+        (this.names, this.parts) = (names, parts);
         transfer = new PatternTransfer(model);
     }
 
-    /// <summary>The core; null where it is not much smaller than the whole.</summary>
+    /// <summary>The parts and panels that a linear program of the money alone has a price for.</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="duals">The prices, by row.</param>
+    public static HashSet<string> Priced(PlanningModel model, double[] duals) =>
+        model.Rows.Where(row => duals[row.Index] > Trifle).Select(row => row.Name).ToHashSet(StringComparer.Ordinal);
+
+    /// <summary>The parts and panels of which no board that is owned can make anything.</summary>
+    public static HashSet<string> OnlyBought(PlanningModel model) => NotOf(model, board => board.Price == 0);
+
+    /// <summary>The core around some parts and panels; null where it is not much smaller than the whole.</summary>
     /// <param name="model">The whole.</param>
     /// <param name="wanted">What it is to make.</param>
-    /// <param name="duals">The linear program's prices of the rows, of the money alone.</param>
+    /// <param name="priced">The names of what costs money.</param>
     /// <param name="pricer">Tells which boards can make what.</param>
     /// <param name="searches">Opens the searches for its components: one for all choices of species that have the same.</param>
-    public static PaidCore? Of(PlanningModel model, Wanted wanted, double[] duals, PatternPricer pricer, PaidCores searches)
+    public static PaidCore? Of(PlanningModel model, Wanted wanted, IReadOnlySet<string> priced, PatternPricer pricer, PaidCores searches)
     {
-        var names = model.Rows.Where(row => duals[row.Index] > Trifle).Select(row => row.Name).ToHashSet(StringComparer.Ordinal);
         var prices = PriceList.FromDuals(
-            model.Rows, [.. model.Rows.Select(row => names.Contains(row.Name) ? 1.0 : 0)], [.. model.Rows.Select(row => row.Needed)], 0);
+            model.Rows, [.. model.Rows.Select(row => priced.Contains(row.Name) ? 1.0 : 0)], [.. model.Rows.Select(row => row.Needed)], 0);
         var values = pricer.BestValues(prices);
         var boards = model.Boards.Where(board => values[board.Index] > 0).ToList();
         if (boards.Count == 0 || 2 * boards.Count > model.Boards.Count)
@@ -42,10 +51,20 @@ internal sealed class PaidCore
         }
 
         // What no other board can make belongs to it as well, though it may have room in what the rest leaves.
-        var elsewhere = model.Boards.Where(board => values[board.Index] <= 0).SelectMany(RowsOf).Select(row => model.Rows[row].Name).ToHashSet(StringComparer.Ordinal);
-        names.UnionWith(model.Rows.Select(row => row.Name).Where(name => !elsewhere.Contains(name)));
+        var names = NotOf(model, board => values[board.Index] <= 0);
+        names.UnionWith(priced);
         var paid = new Wanted([.. wanted.Parts.Where(part => names.Contains(part.Part.Name))], [.. wanted.Panels.Where(panel => names.Contains(panel.Panel.Name))]);
-        return new PaidCore(model, searches.Of(model.Problem, boards, paid));
+        return new PaidCore(model, names, searches.Of(model.Problem, boards, paid));
+    }
+
+    /// <summary>Whether it has all of these parts and panels.</summary>
+    public bool Has(IEnumerable<string> priced) => names.IsSupersetOf(priced);
+
+    private static HashSet<string> NotOf(PlanningModel model, Func<BoardType, bool> some)
+    {
+        var made = model.Boards.Where(some).SelectMany(RowsOf).ToHashSet();
+        var names = model.Rows.Where(row => made.Contains(row.Index)).Select(row => row.Name).ToHashSet(StringComparer.Ordinal);
+        return [.. model.Rows.Select(row => row.Name).Where(name => !names.Contains(name))];
     }
 
     /// <summary>The rows of which a board can make anything.</summary>

@@ -68,6 +68,13 @@ internal sealed class PlanSearch(
             LeastWorth = limits.BoundsWorth && winner!.Money <= boundsWorthTo ? BoundWorth() : null;
             Polish();
         }
+        else
+        {
+            foreach (var component in winner?.Components ?? [])
+            {
+                component.MakeTheRest();
+            }
+        }
 
         Settle();
         return Write(finished: !clock.IsOver && !clock.CutShort);
