@@ -36,8 +36,8 @@ internal sealed class ComponentSearch
 
     /// <summary>From so many boards on the paid core is searched before the linear programs, for a part of the time left and so many rounds.</summary>
     private const int ManyBoards = 1000;
-    private const int EarlyShare = 4;
-    private const int EarlyRounds = 6;
+    private const int EarlyShare = 2;
+    private const int EarlyRounds = 12;
     private readonly SearchClock clock;
     private readonly PatternPricer pricer;
     private readonly PurchaseProgram program;
@@ -170,11 +170,6 @@ internal sealed class ComponentSearch
         }
 
         IsRelaxed = true;
-        if (Model.Boards.Count >= ManyBoards)
-        {
-            SearchCoreEarly();
-        }
-
         using var master = new MasterProblem(Model, CostWeights.Blend(Model));
         foreach (var pattern in hand.Patterns())
         {
@@ -252,16 +247,20 @@ internal sealed class ComponentSearch
         TakeCore();
     }
 
-    /// <summary>Of very many boards the linear program takes seconds: what only bought ones can make is searched before.</summary>
-    private void SearchCoreEarly()
+    /// <summary>Whether there are so many boards that linear programs over them take seconds.</summary>
+    public bool IsHuge => Model.Boards.Count >= ManyBoards;
+
+    /// <summary>Where linear programs take seconds, what only bought boards can make is searched before them.</summary>
+    /// <param name="known">What the component must cost for the whole to be no better than the plan at hand.</param>
+    public void SearchCoreEarly(long known)
     {
         var until = clock.Elapsed + (clock.Left / EarlyShare);
-        if (Best is { IsComplete: true, Money: > 0 })
+        if (IsHuge && core is null && Best is { IsComplete: true, Money: > 0 })
         {
             OpenCore(PaidCore.OnlyBought(Model));
         }
 
-        for (var round = 0; round < EarlyRounds && core is { IsProved: false } && !IsProved; round++)
+        for (var round = 0; round < EarlyRounds && core is { IsProved: false } && RoundedBound < Math.Min(known, Best!.Money); round++)
         {
             if (clock.Elapsed > until)
             {
@@ -269,7 +268,7 @@ internal sealed class ComponentSearch
                 break;
             }
 
-            core.Raise(Best!.Money, (until - clock.Elapsed) / 2);
+            core.Raise(Math.Min(known, Best.Money), (until - clock.Elapsed) / 2);
             core.Deepen(round);
             TakeCore();
         }

@@ -21,6 +21,9 @@ internal sealed class PlanSearch(
     /// <summary>The part of the time left in which the worth is bounded.</summary>
     private const double WorthShare = 0.4;
 
+    /// <summary>With so few choices the relaxation in which nothing need agree tells little.</summary>
+    private const int FewScenarios = 3;
+
     /// <summary>The part of the time that is kept for what a paid core leaves.</summary>
     private const double RestShare = 0.12;
     private readonly ModelBuilder builder = new(problem);
@@ -238,7 +241,17 @@ internal sealed class PlanSearch(
 
     private void Relax(SpeciesChoices choices)
     {
-        if (scenarios.Count > 1 && scenarios.TrueForAll(scenario => scenario.Scenario.Missing.Count == 0))
+        foreach (var scenario in CheapestFirst())
+        {
+            foreach (var component in scenario.Components)
+            {
+                component.SearchCoreEarly(MostFor(scenario, component));
+            }
+        }
+
+        // Few choices say as much one by one, where it takes seconds to ask.
+        var isFew = scenarios.Count <= FewScenarios && scenarios.Exists(scenario => scenario.Components.Any(component => component.IsHuge));
+        if (scenarios.Count > 1 && !isFew && scenarios.TrueForAll(scenario => scenario.Scenario.Missing.Count == 0))
         {
             var open = Open(choices.Relaxed());
             foreach (var component in open.Components)
@@ -250,7 +263,7 @@ internal sealed class PlanSearch(
         }
 
         // The cheapest first: what it costs may rule the others out.
-        foreach (var scenario in scenarios.OrderBy(scenario => scenario.IsComplete ? scenario.Money : long.MaxValue).ToList())
+        foreach (var scenario in CheapestFirst())
         {
             foreach (var component in IsProved && !MayReplace(scenario) ? [] : scenario.Components)
             {
@@ -281,6 +294,12 @@ internal sealed class PlanSearch(
         }
     }
 
+    private List<ScenarioPlan> CheapestFirst() => [.. scenarios.OrderBy(scenario => scenario.IsComplete ? scenario.Money : long.MaxValue)];
+
+    /// <summary>What a component must cost for the whole to be no better than the plan at hand.</summary>
+    private long MostFor(ScenarioPlan scenario, ComponentSearch component) =>
+        winner is null ? long.MaxValue : Math.Min(winner.Money, enough) - (scenario.Bound - component.RoundedBound);
+
     /// <summary>Raises the bounds, each for at most that part of the time left.</summary>
     private void Raise(int share)
     {
@@ -288,9 +307,7 @@ internal sealed class PlanSearch(
         {
             foreach (var component in scenario.Components.Where(component => !IsProved && component.Best is not null))
             {
-                // What the component must cost for the whole to be no better than the plan at hand.
-                var least = Math.Min(winner!.Money, enough) - (scenario.Bound - component.RoundedBound);
-                component.RaiseBound(Math.Min(least, component.Best!.Money), clock.Left / share);
+                component.RaiseBound(Math.Min(MostFor(scenario, component), component.Best!.Money), clock.Left / share);
             }
         }
     }
