@@ -278,8 +278,10 @@ internal sealed class ComponentSearch
     private void TakeCore()
     {
         Bound = Math.Max(Bound, core?.Bound ?? 0);
-        if (core?.Money is { } money && (paid is null || money < paid.Value.Money) && core.Cuts() is { } cuts)
+        if (core?.Money is { } money && (paid is null || money < paid.Value.Money) && core.Cuts() is { } made)
         {
+            // Where an earlier plan cuts a board like this, that counts.
+            List<(Pattern Pattern, int Count)> cuts = [.. made.Select(cut => (hand.Known(cut.Pattern), cut.Count))];
             paid = (cuts, money);
             hand.Offer(GreedyStart.Run(Model, pricer, clock, cuts, hand.Keep));
             if (Best is { IsComplete: true } best && best.Money > money)

@@ -17,6 +17,13 @@ internal sealed class PlansAtHand(Action improved)
     /// <summary>The patterns, as they are now.</summary>
     public List<Pattern> Patterns() => [.. patterns.Values];
 
+    /// <summary>The pattern that stays of all that make the same.</summary>
+    public Pattern Known(Pattern pattern)
+    {
+        Keep(pattern);
+        return patterns[pattern.Key];
+    }
+
     /// <summary>Takes a pattern in; of those that make the same the one of least worth stays.</summary>
     public void Keep(Pattern pattern)
     {

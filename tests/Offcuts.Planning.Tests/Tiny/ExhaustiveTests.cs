@@ -121,3 +121,30 @@ public sealed class TwoPanelsExhaustiveTests : ExhaustiveTests
 
     protected override IEnumerable<int> WrongOnce => [];
 }
+
+/// <summary>
+/// The same cases where much wood of another species lies about that can make one part only, which may be of any: what costs money is then searched by itself
+/// (<see cref="Search.PaidCore"/>), and the least money is what it was.
+/// </summary>
+public sealed class BesideMuchWoodExhaustiveTests : ExhaustiveTests
+{
+    private const int OwnedBoards = 12;
+
+    protected override (PlanningProblem Problem, int? Least) Case(int seed)
+    {
+        var (problem, least) = Blanks(seed, recut: seed % 2 == 0);
+        var extra = problem.Design.Parts[0] with
+        {
+            Name = "extra", Quantity = 2, Species = [.. problem.Offers.Select(offer => offer.Species).Append("pine").Distinct()], Group = null,
+            Finished = problem.Design.Parts[0].Finished with { Length = Length.FromMillimetres(8), Width = Length.FromMillimetres(5) },
+        };
+        var owned = Enumerable.Range(0, OwnedBoards).Select(n => new Board
+        {
+            Id = BoardIds.FromNumber(100 + n), Kind = problem.Offers[0].Kind, Species = "pine", Surface = Surface.Surfaced, LoggedAt = DateTimeOffset.UnixEpoch,
+            Size = new Dimensions(problem.Offers[0].Thickness, Length.FromMillimetres(14 + n), Length.FromMillimetres(30 + n)),
+        });
+        return (problem with { Design = problem.Design with { Parts = [.. problem.Design.Parts, extra] }, Stock = [.. problem.Stock, .. owned] }, least);
+    }
+
+    protected override IEnumerable<int> WrongOnce => [];
+}
