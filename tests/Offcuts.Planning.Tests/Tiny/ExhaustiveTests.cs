@@ -135,12 +135,19 @@ public sealed class BesideMuchWoodExhaustiveTests : ExhaustiveTests
         var (problem, least) = Blanks(seed, recut: seed % 2 == 0);
         var extra = problem.Design.Parts[0] with
         {
-            Name = "extra", Quantity = 2, Species = [.. problem.Offers.Select(offer => offer.Species).Append("pine").Distinct()], Group = null,
+            Name = "extra",
+            Quantity = 2,
+            Species = [.. problem.Offers.Select(offer => offer.Species).Append("pine").Distinct()],
+            Group = null,
             Finished = problem.Design.Parts[0].Finished with { Length = Length.FromMillimetres(8), Width = Length.FromMillimetres(5) },
         };
         var owned = Enumerable.Range(0, OwnedBoards).Select(n => new Board
         {
-            Id = BoardIds.FromNumber(100 + n), Kind = problem.Offers[0].Kind, Species = "pine", Surface = Surface.Surfaced, LoggedAt = DateTimeOffset.UnixEpoch,
+            Id = BoardIds.FromNumber(100 + n),
+            Kind = problem.Offers[0].Kind,
+            Species = "pine",
+            Surface = Surface.Surfaced,
+            LoggedAt = DateTimeOffset.UnixEpoch,
             Size = new Dimensions(problem.Offers[0].Thickness, Length.FromMillimetres(14 + n), Length.FromMillimetres(30 + n)),
         });
         return (problem with { Design = problem.Design with { Parts = [.. problem.Design.Parts, extra] }, Stock = [.. problem.Stock, .. owned] }, least);
