@@ -9,8 +9,8 @@ namespace Offcuts.Benchmarks;
 /// <summary>Guillotine knapsacks of two stages by the pricing alone (<see cref="PricedPlate"/>), for either first cut, beside the published optima.</summary>
 internal static class KnapsackTable
 {
-    /// <summary>Prints a row for each knapsack of a folder and its folders, and how many optima are found.</summary>
-    public static void Print(string folder, TextWriter output)
+    /// <summary>Prints a row for each knapsack of a folder and its folders, with a kerf of half a unit of length if asked for, and how many optima are found.</summary>
+    public static void Print(string folder, bool withKerf, TextWriter output)
     {
         output.WriteLine("knapsack     rip first  published       s  crosscut first  published       s");
         var (met, all) = (0, 0);
@@ -23,7 +23,7 @@ internal static class KnapsackTable
                 continue;
             }
 
-            var problem = new PublishedFile(Length.Zero).Read(path)!.Problem;
+            var problem = new PublishedFile(withKerf ? PublishedFile.HalfUnit : Length.Zero).Read(path)!.Problem;
             var (ripped, crosscut) = (Best(problem, ripFirst: true), Best(problem, ripFirst: false));
             all += 2;
             met += (ripped.Value == along.GetInt64() ? 1 : 0) + (crosscut.Value == across.GetInt64() ? 1 : 0);

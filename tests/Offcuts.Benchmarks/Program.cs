@@ -29,8 +29,8 @@ switch (args)
         PublishedTable.Print(
             folder, TimeSpan.FromSeconds(rest.Length > 0 ? double.Parse(rest[0], CultureInfo.InvariantCulture) : 10), args[0] == "published-kerf", Console.Out);
         return 0;
-    case ["knapsacks", var folder] when Directory.Exists(folder):
-        KnapsackTable.Print(folder, Console.Out);
+    case ["knapsacks" or "knapsacks-kerf", var folder] when Directory.Exists(folder):
+        KnapsackTable.Print(folder, args[0] == "knapsacks-kerf", Console.Out);
         return 0;
     case ["fit", .. var rest] when rest.Length <= 3:
         FitTable.Print(
@@ -60,7 +60,7 @@ switch (args)
     default:
         await Console.Error.WriteLineAsync(
             """
-            Usage: Offcuts.Benchmarks [table DEMO [FOLDER [MOST [SECONDS]]] | shops | must-buy | classes [SHOPS | FIRST..LAST [SECONDS [NAME]]] | replan [SHOPS | FIRST..LAST [SECONDS [NAME]]] | queue [SHOPS [SECONDS]] | growth [SHOPS] | fit [DESIGNS [BOARDS [in-full]]] | knapsacks FOLDER | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | stretch DEMO [SECONDS [SECONDS]] | startup [self-contained | OFFCUTS HELLO]]
+            Usage: Offcuts.Benchmarks [table DEMO [FOLDER [MOST [SECONDS]]] | shops | must-buy | classes [SHOPS | FIRST..LAST [SECONDS [NAME]]] | replan [SHOPS | FIRST..LAST [SECONDS [NAME]]] | queue [SHOPS [SECONDS]] | growth [SHOPS] | fit [DESIGNS [BOARDS [in-full]]] | knapsacks FOLDER | knapsacks-kerf FOLDER | published FOLDER [SECONDS] | published-kerf FOLDER [SECONDS] | stretch DEMO [SECONDS [SECONDS]] | startup [self-contained | OFFCUTS HELLO]]
             FOLDER holds problems as JSON files, DEMO is db/demo. OFFCUTS and HELLO are two programs; without them both are published with the same options.
             """);
         return 2;
