@@ -49,8 +49,7 @@ internal sealed class ComponentSearch
     private readonly Action improved;
     private readonly Random random;
     private readonly WarmStart warm;
-    private readonly Wanted? wanted;
-    private readonly PaidCores? cores;
+    private readonly CoreSearch core;
     private readonly List<double[]> boundDuals = [];
     private readonly Dictionary<long, double> worthBounds = [];
 
@@ -60,10 +59,6 @@ internal sealed class ComponentSearch
     private double[] boardDuals = [];
     private double leastMissing;
     private PatternTransfer? transfer;
-    private PaidCore? core;
-
-    // The core's best plan, and what it spends.
-    private (IReadOnlyList<(Pattern Pattern, int Count)> Cuts, long Money)? paid;
     private bool hasDived;
     private bool hasStartedFromNothing;
 
@@ -76,13 +71,13 @@ internal sealed class ComponentSearch
     public ComponentSearch(PlanningModel model, Wanted? wanted, PaidCores? cores, SearchClock clock, int seed, Action improved)
     {
         random = new Random(seed);
-        (this.wanted, this.cores) = (wanted, cores);
         Model = model;
         this.clock = clock;
         this.improved = improved;
         pricer = new PatternPricer(model);
         warm = new WarmStart(model);
         hand = new PlansAtHand(improved);
+        core = new CoreSearch(model, wanted, cores, pricer, hand, clock, random);
         two = new TwoAtATime(model, pricer, hand, random);
         neighbourhoods = new Neighbourhoods(model, clock, hand, two, random);
         program = new PurchaseProgram(model, pricer, clock);
@@ -213,9 +208,9 @@ internal sealed class ComponentSearch
         // Where the money is settled beforehand, the dives are for the worth.
         hasDived = true;
         var isSettled = IsProved;
-        if (boundDuals.Count > 0 && PaidCore.Priced(Model, boundDuals[^1]) is var priced && core?.Has(priced) != true)
+        if (boundDuals.Count > 0)
         {
-            OpenCore(priced);
+            OpenCore(PaidCore.Priced(Model, boundDuals[^1]));
         }
 
         if (SpendsAsCore)
@@ -232,19 +227,15 @@ internal sealed class ComponentSearch
     }
 
     /// <summary>Whether the best plan spends no more than its paid core does: whoever spends less, spends less on that.</summary>
-    public bool SpendsAsCore => paid is not null && Best?.Money == paid.Value.Money;
+    public bool SpendsAsCore => core.IsAllThatIsSpent;
 
     /// <summary>Where only a small part of the component costs money: that part by itself.</summary>
     private void OpenCore(IReadOnlySet<string> priced)
     {
-        if (wanted is null || cores is null || IsProved || Best is not { IsComplete: true } || clock.IsNearlyOver)
+        if (!IsProved && core.Open(priced))
         {
-            return;
+            TakeCore();
         }
-
-        (core, paid) = (PaidCore.Of(Model, wanted, priced, pricer, cores), null);
-        core?.Begin();
-        TakeCore();
     }
 
     /// <summary>Whether there are so many boards that linear programs over them take seconds.</summary>
@@ -255,12 +246,12 @@ internal sealed class ComponentSearch
     public void SearchCoreEarly(long known)
     {
         var until = clock.Elapsed + (clock.Left / EarlyShare);
-        if (IsHuge && core is null && Best is { IsComplete: true, Money: > 0 })
+        if (IsHuge && !core.IsOpen && Best is { IsComplete: true, Money: > 0 })
         {
             OpenCore(PaidCore.OnlyBought(Model));
         }
 
-        for (var round = 0; round < EarlyRounds && core is { IsProved: false } && RoundedBound < Math.Min(known, Best!.Money); round++)
+        for (var round = 0; round < EarlyRounds && core.IsUnsettled && RoundedBound < Math.Min(known, Best!.Money); round++)
         {
             if (clock.Elapsed > until)
             {
@@ -277,19 +268,8 @@ internal sealed class ComponentSearch
     /// <summary>Takes over what the search of the core knows: its bound, and its plan with the rest made of what is left.</summary>
     private void TakeCore()
     {
-        Bound = Math.Max(Bound, core?.Bound ?? 0);
-        if (core?.Money is { } money && (paid is null || money < paid.Value.Money) && core.Cuts() is { } made)
-        {
-            // Where an earlier plan cuts a board like this, that counts.
-            List<(Pattern Pattern, int Count)> cuts = [.. made.Select(cut => (hand.Known(cut.Pattern), cut.Count))];
-            paid = (cuts, money);
-            hand.Offer(GreedyStart.Run(Model, pricer, clock, cuts, hand.Keep));
-            if (Best is { IsComplete: true } best && best.Money > money)
-            {
-                hand.Offer(new Rebuilding(Model, pricer, hand.Patterns(), clock, hand.Keep).Run(cuts, best, PoolGoal.Money, random));
-            }
-        }
-
+        Bound = Math.Max(Bound, core.Bound);
+        core.MakeWhole();
         improved();
     }
 
@@ -314,7 +294,7 @@ internal sealed class ComponentSearch
     /// <summary>Branches on the purchases until the bound reaches <paramref name="known"/> or a part of the time given is over: a smaller part where branching brought little.</summary>
     public void RaiseBound(long known, TimeSpan share)
     {
-        if (core is { IsProved: false } && !IsProved)
+        if (core.IsUnsettled && !IsProved)
         {
             core.Raise(known, share);
             TakeCore();
@@ -336,7 +316,7 @@ internal sealed class ComponentSearch
             return;
         }
 
-        if (core is { IsProved: false } && !IsProved)
+        if (core.IsUnsettled && !IsProved)
         {
             core.Deepen(round);
             TakeCore();
@@ -475,8 +455,8 @@ internal sealed class ComponentSearch
         {
             var met = new List<Pattern>();
             var dive = new Dive(Model, pricing, known, clock, Meet);
-            var begun = n > 0 || SpendsAsCore ? paid?.Cuts : null;
-            var dived = Mended(dive, dive.Run(discrepancies + n == 0 && paid is null ? null : best, discrepancies + n, dice, begun), pricing, Meet);
+            var begun = n > 0 || SpendsAsCore ? core.Cuts : null;
+            var dived = Mended(dive, dive.Run(discrepancies + n == 0 && core.Cuts is null ? null : best, discrepancies + n, dice, begun), pricing, Meet);
             if (target is { } least && new Completion(Model, clock).Run(dive.Cuts, most, least, [.. known, .. met]) is { } completed)
             {
                 return [completed];
